@@ -1,0 +1,90 @@
+package dev.tankwright.controller.board;
+
+/**
+ * The faults, as data: the safety requirement each belongs to, how severe it is and what clears it. The statement and the reaction time of every
+ * requirement stand in the safety table of the documentation; the condition stands in the monitor of the same name.
+ */
+public enum Fault {
+  /** Start was commanded while the lid was not closed. */
+  LID_OPEN_AT_START("SR-01", Severity.ADVISORY, ClearRule.ACKNOWLEDGE),
+  /** Start was commanded while the solution stood below the minimum. */
+  LEVEL_LOW_AT_START("SR-09", Severity.ADVISORY, ClearRule.ACKNOWLEDGE),
+  /** The two lid contacts contradict each other. */
+  LID_CONTRADICTION("SR-02", Severity.LOCKOUT, ClearRule.RESET),
+  /** The second sensor reached the cut-off limit. */
+  OVER_TEMPERATURE("SR-03", Severity.CUT_OFF, ClearRule.RESET),
+  /** The solution overshot its setpoint by more than regulation ever should. */
+  OVERSHOOT("SR-04", Severity.CUT_OFF, ClearRule.RESET),
+  /** The control sensor's circuit is open. */
+  CONTROL_SENSOR_OPEN("SR-05", Severity.CUT_OFF, ClearRule.RESET),
+  /** The control sensor's circuit is shorted. */
+  CONTROL_SENSOR_SHORT("SR-05", Severity.CUT_OFF, ClearRule.RESET),
+  /** The cut-off sensor's circuit is open. */
+  CUT_OFF_SENSOR_OPEN("SR-05", Severity.CUT_OFF, ClearRule.RESET),
+  /** The cut-off sensor's circuit is shorted. */
+  CUT_OFF_SENSOR_SHORT("SR-05", Severity.CUT_OFF, ClearRule.RESET),
+  /** The two sensors disagree. */
+  SENSORS_DISAGREE("SR-06", Severity.CUT_OFF, ClearRule.RESET),
+  /** Current flows through the heater though it is commanded off. */
+  HEATER_RELAY_WELDED("SR-07", Severity.CUT_OFF, ClearRule.SERVICE),
+  /** The heater is commanded on and no current flows. */
+  HEATER_WITHOUT_CURRENT("SR-08", Severity.LOCKOUT, ClearRule.RESET),
+  /** The tank ran below its minimum while heating or sounding. */
+  DRY_TANK("SR-09", Severity.CUT_OFF, ClearRule.RESET),
+  /** The fill mark is wet while the minimum is dry. */
+  LEVEL_CONTRADICTION("SR-10", Severity.CUT_OFF, ClearRule.RESET),
+  /** The generator reports a fault of its own, or does not follow its enable. */
+  GENERATOR_FAULT("SR-11", Severity.LOCKOUT, ClearRule.RESET),
+  /** The drain is open and the tank does not empty. */
+  DRAIN_BLOCKED("SR-12", Severity.LOCKOUT, ClearRule.RESET),
+  /** The drain valve is not where it is commanded to be. */
+  VALVE_NOT_IN_PLACE("SR-13", Severity.LOCKOUT, ClearRule.RESET),
+  /** The millisecond counter stalled or jumped. */
+  CLOCK_FAULT("SR-14", Severity.CUT_OFF, ClearRule.RESET),
+  /** The heater was on for its time and the solution did not warm. */
+  HEATING_WITHOUT_EFFECT("SR-15", Severity.LOCKOUT, ClearRule.RESET),
+  /** The solution did not reach its setpoint in the longest time allowed. */
+  HEAT_UP_TOO_LONG("SR-16", Severity.LOCKOUT, ClearRule.RESET);
+
+  private static final Fault[] ALL = values();
+
+  private final String requirement;
+  private final Severity severity;
+  private final ClearRule clearRule;
+
+  Fault(String requirement, Severity severity, ClearRule clearRule) {
+    this.requirement = requirement;
+    this.severity = severity;
+    this.clearRule = clearRule;
+  }
+
+  /** The fault with the given ordinal. */
+  public static Fault of(int ordinal) {
+    return ALL[ordinal];
+  }
+
+  /** How many faults there are; at most 32, for they are latched in one word. */
+  public static int count() {
+    return ALL.length;
+  }
+
+  /** Id of the safety requirement, as in the safety table. */
+  public String requirement() {
+    return requirement;
+  }
+
+  /** What the fault does to the device. */
+  public Severity severity() {
+    return severity;
+  }
+
+  /** What clears the fault. */
+  public ClearRule clearRule() {
+    return clearRule;
+  }
+
+  /** The fault's bit in a word of latched faults. */
+  public int bit() {
+    return 1 << ordinal();
+  }
+}

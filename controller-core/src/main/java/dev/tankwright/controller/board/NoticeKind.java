@@ -1,0 +1,42 @@
+package dev.tankwright.controller.board;
+
+/** What a notice tells; the meaning of its two arguments stands beside each kind. */
+public enum NoticeKind {
+  /** The phase changed. First: ordinal of the phase left; second: ordinal of the phase entered. */
+  PHASE_CHANGED,
+  /** A cycle started. First: ordinal of the programme; second: setpoint in m°C. */
+  CYCLE_STARTED,
+  /** The cycle was paused. First: 0 by the operator, 1 by the lid. */
+  CYCLE_PAUSED,
+  /** The cycle goes on. First: ordinal of the phase it goes on with. */
+  CYCLE_RESUMED,
+  /** The cycle ended as planned. */
+  CYCLE_COMPLETED,
+  /** The operator, or a pause that lasted too long, ended the cycle. First: 0 by the operator, 1 by the pause limit. */
+  CYCLE_STOPPED,
+  /** A fault or a loss of mains ended the cycle. First: 0 by a fault, 1 by loss of mains. */
+  CYCLE_INTERRUPTED,
+  /** A fault was latched. First: its ordinal. */
+  FAULT_RAISED,
+  /** A fault was cleared. First: its ordinal. */
+  FAULT_CLEARED,
+  /** A command was refused. First: ordinal of the command; second: ordinal of the refusal. */
+  COMMAND_REFUSED,
+  /** Fresh solution was declared. */
+  SOLUTION_FILLED,
+  /** The solution has been degassed. */
+  SOLUTION_DEGASSED,
+  /** The tank has been emptied. */
+  SOLUTION_DRAINED,
+  /** A foil check was judged. First: ordinal of the verdict. */
+  FOIL_CHECKED,
+  /** The ring was full. First: how many notices are missing before this one. */
+  NOTICES_LOST;
+
+  private static final NoticeKind[] ALL = values();
+
+  /** The kind with the given ordinal. */
+  public static NoticeKind of(int ordinal) {
+    return ALL[ordinal];
+  }
+}

@@ -1,0 +1,41 @@
+package dev.tankwright.controller.board;
+
+/**
+ * The set values of one cycle.
+ *
+ * @param programme what kind of cycle
+ * @param setpointMilliC temperature at which the cycle runs, m°C; the profile bounds it
+ * @param degasMs how long the solution is degassed when degassing is owed or is the programme's purpose, ms, at least 1
+ * @param cleanMs how long the load is cleaned, ms; 0 when the programme only degasses
+ */
+public record Recipe(Programme programme, int setpointMilliC, int degasMs, int cleanMs) {
+
+  private static final int MINUTE = 60_000;
+
+  /** Refuses times that no cycle can have. */
+  public Recipe {
+    if (degasMs < 1 || cleanMs < 0) {
+      throw new IllegalArgumentException(
+          "a recipe needs a degassing time of at least 1 ms and no negative cleaning time");
+    }
+    if (cleanMs == 0 && programme != Programme.DEGAS_ONLY) {
+      throw new IllegalArgumentException(programme + " needs a cleaning time above 0 ms");
+    }
+  }
+
+  /**
+   * The set values a programme has unless the operator says otherwise. Five minutes of degassing and the five-minute foil run are common practice, no
+   * source; the cleaning times by load and the setpoint of 40 °C, below the temperature at which protein soil sets, are ours.
+   *
+   * @param programme any programme; {@code CUSTOM} starts from the values of {@code MEDIUM}
+   */
+  public static Recipe standard(Programme programme) {
+    return switch (programme) {
+      case LIGHT -> new Recipe(programme, 40_000, 5 * MINUTE, 5 * MINUTE);
+      case MEDIUM, CUSTOM -> new Recipe(programme, 40_000, 5 * MINUTE, 10 * MINUTE);
+      case HEAVY -> new Recipe(programme, 40_000, 5 * MINUTE, 15 * MINUTE);
+      case DEGAS_ONLY -> new Recipe(programme, 40_000, 10 * MINUTE, 0);
+      case FOIL_CHECK -> new Recipe(programme, 40_000, 5 * MINUTE, 5 * MINUTE);
+    };
+  }
+}

@@ -1,0 +1,148 @@
+package dev.tankwright.loop;
+
+import dev.tankwright.controller.board.Fault;
+import dev.tankwright.controller.board.Phase;
+import dev.tankwright.controller.board.Refusal;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Everything that can be watched, traced and required. Each signal is one {@code double}: a number in its unit, 0 or 1 for a switch, or the position of a
+ * word in its {@link #words()}.
+ */
+public enum Signal {
+  /** True temperature of the solution. */
+  LIQUID_TEMPERATURE(Quantity.TEMPERATURE),
+  /** True temperature of the tank's wall. */
+  WALL_TEMPERATURE(Quantity.TEMPERATURE),
+  /** Temperature as the controller has it from the control sensor. */
+  MEASURED_TEMPERATURE(Quantity.TEMPERATURE),
+  /** Setpoint of the cycle, 0 outside a cycle. */
+  SETPOINT(Quantity.TEMPERATURE),
+  /** Volume in the tank. */
+  VOLUME(Quantity.VOLUME),
+  /** Dissolved gas, 1 at saturation. */
+  DISSOLVED_GAS(Quantity.FRACTION),
+  /** Cavitation activity index, 0–1. */
+  ACTIVITY(Quantity.FRACTION),
+  /** Power that the heater turns into heat. */
+  HEATER_POWER(Quantity.POWER),
+  /** Power that the ultrasound brings into the bath. */
+  ULTRASOUND_POWER(Quantity.POWER),
+  /** The heater relay is commanded closed. */
+  HEATER(Quantity.SWITCH),
+  /** The series relay of the cut-off is commanded closed. */
+  CUT_OFF_RELAY(Quantity.SWITCH),
+  /** The generator is enabled. */
+  ULTRASOUND(Quantity.SWITCH),
+  /** Drive level of the generator. */
+  DRIVE_LEVEL(Quantity.FRACTION),
+  /** The drain valve is commanded open. */
+  DRAIN_VALVE(Quantity.SWITCH),
+  /** The buzzer sounds. */
+  BUZZER(Quantity.SWITCH),
+  /** The lid is truly open. */
+  LID_OPEN(Quantity.SWITCH),
+  /** The solution truly stands below the minimum for heating and sounding. */
+  LEVEL_LOW(Quantity.SWITCH),
+  /** The panel says that degassing is owed. */
+  DEGAS_OWED(Quantity.SWITCH),
+  /** What is left of degassing and cleaning, as the panel says. */
+  REMAINING_TIME(Quantity.TIME),
+  /** Phase of the controller. */
+  PHASE(names(Phase.values())),
+  /** Most severe latched fault, or NONE. */
+  FAULT(withNone(Fault.values())),
+  /** Reason of the last refused command, or NONE. */
+  REFUSAL(withNone(Refusal.values()));
+
+  /** What a signal's number means. */
+  public enum Quantity {
+    /** °C; margins are in K. */
+    TEMPERATURE("°C", "K"),
+    /** L. */
+    VOLUME("L", "L"),
+    /** W. */
+    POWER("W", "W"),
+    /** s. */
+    TIME("s", "s"),
+    /** 1, with % allowed in files. */
+    FRACTION("", ""),
+    /** 0 or 1. */
+    SWITCH("", ""),
+    /** Position in a list of words. */
+    WORD("", "");
+
+    private final String unit;
+    private final String marginUnit;
+
+    Quantity(String unit, String marginUnit) {
+      this.unit = unit;
+      this.marginUnit = marginUnit;
+    }
+
+    /** Unit of the value, empty where there is none. */
+    public String unit() {
+      return unit;
+    }
+
+    /** Unit of a difference of two values, empty where there is none. */
+    public String marginUnit() {
+      return marginUnit;
+    }
+  }
+
+  private static final List<Signal> ALL = List.of(values());
+
+  private final Quantity quantity;
+  private final List<String> words;
+  private final String key = name().toLowerCase(Locale.ROOT).replace('_', '-');
+
+  Signal(Quantity quantity) {
+    this.quantity = quantity;
+    this.words = List.of();
+  }
+
+  Signal(List<String> words) {
+    this.quantity = Quantity.WORD;
+    this.words = words;
+  }
+
+  /** All signals in the order of the trace's columns. */
+  public static List<Signal> all() {
+    return ALL;
+  }
+
+  /** The signal of that name, as files write it. */
+  public static Optional<Signal> byKey(String key) {
+    return ALL.stream().filter(signal -> signal.key.equals(key)).findFirst();
+  }
+
+  /** Name in files, for example {@code liquid-temperature}. */
+  public String key() {
+    return key;
+  }
+
+  /** What the number means. */
+  public Quantity quantity() {
+    return quantity;
+  }
+
+  /** The words of a {@link Quantity#WORD} signal by position; empty for others. */
+  public List<String> words() {
+    return words;
+  }
+
+  private static List<String> names(Enum<?>[] values) {
+    return Arrays.stream(values).map(Enum::name).toList();
+  }
+
+  private static List<String> withNone(Enum<?>[] values) {
+    return Stream.concat(
+            Stream.of("NONE"), Arrays.stream(values).map(Enum::name))
+        .toList();
+  }
+}
