@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Everything that can be watched, traced and required. Each signal is one {@code double}: a number in its unit, 0 or 1 for a switch, or the position of a
- * word in its {@link #words()}.
+ * Everything that can be watched, traced and required. Each signal is one {@code double}: a number
+ * in its unit, 0 or 1 for a switch, or the position of a word in its {@link #words()}.
  */
 public enum Signal {
   /** True temperature of the solution. */
@@ -98,7 +98,10 @@ public enum Signal {
   private static final List<Signal> ALL = List.of(values());
 
   private final Quantity quantity;
+
+  @SuppressWarnings("ImmutableEnumChecker") // Made by toList and List.of only, which cannot change.
   private final List<String> words;
+
   private final String key = name().toLowerCase(Locale.ROOT).replace('_', '-');
 
   Signal(Quantity quantity) {
@@ -141,8 +144,6 @@ public enum Signal {
   }
 
   private static List<String> withNone(Enum<?>[] values) {
-    return Stream.concat(
-            Stream.of("NONE"), Arrays.stream(values).map(Enum::name))
-        .toList();
+    return Stream.concat(Stream.of("NONE"), Arrays.stream(values).map(Enum::name)).toList();
   }
 }
