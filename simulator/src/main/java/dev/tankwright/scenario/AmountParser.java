@@ -29,7 +29,8 @@ final class AmountParser {
     checkNumber(text, number, wanted, subject);
     Dimension.UnitSymbol unit = find(wanted, symbol);
     if (unit == null) {
-      throw new TextFault(symbol.isEmpty() ? 0 : unitStart, wrongUnit(text, symbol, wanted, subject));
+      throw new TextFault(
+          symbol.isEmpty() ? 0 : unitStart, wrongUnit(text, symbol, wanted, subject));
     }
     BigDecimal numerator = new BigDecimal(number).subtract(unit.shift()).multiply(unit.factor());
     String shown = symbol.isEmpty() ? number : number + " " + symbol;
@@ -84,7 +85,11 @@ final class AmountParser {
     }
     List<String> symbols = new ArrayList<>();
     wanted.units().forEach(unit -> symbols.add(unit.symbol()));
-    String meant = Nearest.of(symbol, symbols).filter(s -> !s.isEmpty()).map(s -> " (did you mean " + s + "?)").orElse("");
+    String meant =
+        Nearest.of(symbol, symbols)
+            .filter(s -> !s.isEmpty())
+            .map(s -> " (did you mean " + s + "?)")
+            .orElse("");
     return subject + " has the unknown unit " + Quote.of(symbol) + meant + "; " + right;
   }
 

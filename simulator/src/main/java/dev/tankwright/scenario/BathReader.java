@@ -34,7 +34,8 @@ final class BathReader {
     fields.lacks("fill", "fill: 4.5 L");
     fields.lacks("temperature", "temperature: 19 °C");
     Optional<Amount> fill = amount(fields, "fill", Dimension.VOLUME, "0", BRIM);
-    Optional<Amount> warmth = amount(fields, "temperature", Dimension.TEMPERATURE, COLDEST, WARMEST);
+    Optional<Amount> warmth =
+        amount(fields, "temperature", Dimension.TEMPERATURE, COLDEST, WARMEST);
     Optional<Amount> ambient = amount(fields, "ambient", Dimension.TEMPERATURE, "5", "40");
     Optional<Amount> gas = amount(fields, "dissolved-gas", Dimension.FRACTION, "0", "1.2");
     if (fill.isEmpty() || warmth.isEmpty()) {

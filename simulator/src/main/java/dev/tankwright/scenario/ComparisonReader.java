@@ -34,7 +34,8 @@ record ComparisonReader(
   Condition read(Runnable taken) throws TextFault {
     boolean compared = ORDERS.containsKey(sign.text()) || EQUALITIES.contains(sign.text());
     if (compared && value.kind() == ConditionLexer.Kind.END) {
-      throw new TextFault(sign.offset(), "nothing follows on '" + sign.text() + "'; " + ConditionParser.FORM);
+      throw new TextFault(
+          sign.offset(), "nothing follows on '" + sign.text() + "'; " + ConditionParser.FORM);
     }
     Condition condition =
         switch (signal.quantity()) {
@@ -62,18 +63,26 @@ record ComparisonReader(
     String example = signal.key() + " = " + signal.words().get(signal.words().size() - 1);
     if (!compared) {
       throw new TextFault(
-          name.offset(), signal.key() + " is one of several words; write, for example, '" + example + "'");
+          name.offset(),
+          signal.key() + " is one of several words; write, for example, '" + example + "'");
     }
     if (!EQUALITIES.contains(sign.text())) {
       throw new TextFault(
           sign.offset(),
-          signal.key() + " is a word and has no order; compare it with = or !=, as in '" + example + "'");
+          signal.key()
+              + " is a word and has no order; compare it with = or !=, as in '"
+              + example
+              + "'");
     }
-    int position = value.kind() == ConditionLexer.Kind.WORD ? signal.words().indexOf(value.text()) : -1;
+    int position =
+        value.kind() == ConditionLexer.Kind.WORD ? signal.words().indexOf(value.text()) : -1;
     if (position < 0) {
       throw new TextFault(
           value.offset(),
-          signal.key() + " cannot be " + Quote.of(value.text()) + "; "
+          signal.key()
+              + " cannot be "
+              + Quote.of(value.text())
+              + "; "
               + Nearest.hint(value.text(), signal.words()));
     }
     Condition is = new Condition.Is(signal, position);
@@ -85,19 +94,24 @@ record ComparisonReader(
     if (!compared) {
       throw new TextFault(
           name.offset(),
-          signal.key() + " is " + dimension.noun() + ", in " + dimension.choices()
+          signal.key()
+              + " is "
+              + dimension.noun()
+              + ", in "
+              + dimension.choices()
               + "; compare it with <, <=, > or >=");
     }
     if (EQUALITIES.contains(sign.text())) {
       throw new TextFault(
           sign.offset(),
-          signal.key() + " is " + dimension.noun()
+          signal.key()
+              + " is "
+              + dimension.noun()
               + " and is never exactly one value; compare it with <, <=, > or >=");
     }
     try {
       Amount limit = AmountParser.parse(value.text(), dimension, signal.key());
-      return new Condition.Compare(
-          signal, ORDERS.get(sign.text()), limit.value(), limit.text());
+      return new Condition.Compare(signal, ORDERS.get(sign.text()), limit.value(), limit.text());
     } catch (TextFault e) {
       throw new TextFault(value.offset() + e.offset(), e.getMessage());
     }

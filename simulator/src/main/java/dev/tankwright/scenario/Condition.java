@@ -78,8 +78,7 @@ public sealed interface Condition {
    * @param limit the limit in the signal's unit
    * @param limitText the limit as the file gives it
    */
-  record Compare(Signal signal, Order order, double limit, String limitText)
-      implements Condition {
+  record Compare(Signal signal, Order order, double limit, String limitText) implements Condition {
     @Override
     public boolean holds(SignalSource source) {
       double value = number(source);

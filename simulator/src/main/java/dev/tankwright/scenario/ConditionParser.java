@@ -52,7 +52,10 @@ final class ConditionParser {
     ConditionLexer.Token rest = parser.peek();
     if (rest.kind() != ConditionLexer.Kind.END) {
       parser.refuseHabit(rest);
-      String what = rest.is(")") ? "this parenthesis closes none" : Quote.of(rest.text()) + " does not follow on what stands before";
+      String what =
+          rest.is(")")
+              ? "this parenthesis closes none"
+              : Quote.of(rest.text()) + " does not follow on what stands before";
       throw new TextFault(rest.offset(), what + "; join conditions with 'and' or 'or'");
     }
     return condition;
@@ -123,7 +126,15 @@ final class ConditionParser {
   private static String unknown(String name) {
     for (Signal signal : Signal.all()) {
       if (signal.words().contains(name) && !name.equals("NONE")) {
-        return "'" + name + "' is a word of " + signal.key() + "; write '" + signal.key() + " = " + name + "'";
+        return "'"
+            + name
+            + "' is a word of "
+            + signal.key()
+            + "; write '"
+            + signal.key()
+            + " = "
+            + name
+            + "'";
       }
     }
     List<String> keys = Signal.all().stream().map(Signal::key).toList();

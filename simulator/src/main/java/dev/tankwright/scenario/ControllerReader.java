@@ -6,7 +6,9 @@ import dev.tankwright.controller.board.Unit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 
@@ -23,7 +25,7 @@ final class ControllerReader {
     values = new Values(problems);
   }
 
-  private record Override(Parameter parameter, int value, Place place) {}
+  private record Change(Parameter parameter, int value, Place place) {}
 
   DeviceProfile read(YamlNode node) {
     if (!(node instanceof YamlNode.Keys keys)) {
@@ -31,14 +33,14 @@ final class ControllerReader {
       return DeviceProfile.sixLitre();
     }
     Fields fields = new Fields(keys, "controller", KEYS, problems);
-    List<Override> overrides = new ArrayList<>();
+    List<Change> changes = new ArrayList<>();
     for (Parameter parameter : Parameter.values()) {
-      fields.text(parameter.key()).flatMap(t -> override(parameter, t)).ifPresent(overrides::add);
+      fields.text(parameter.key()).flatMap(t -> change(parameter, t)).ifPresent(changes::add);
     }
-    return apply(overrides);
+    return apply(changes);
   }
 
-  private Optional<Override> override(Parameter parameter, YamlNode.Text text) {
+  private Optional<Change> change(Parameter parameter, YamlNode.Text text) {
     Dimension dimension = dimension(parameter.unit());
     int perUnit = perUnit(parameter.unit());
     Optional<Amount> amount =
@@ -54,40 +56,29 @@ final class ControllerReader {
     OptionalLong whole = values.whole(text, parameter.key(), amount.get(), perUnit);
     return whole.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            new Override(parameter, Math.toIntExact(whole.getAsLong()), text.place()));
+        : Optional.of(new Change(parameter, Math.toIntExact(whole.getAsLong()), text.place()));
   }
 
-  /** Applies the overrides in whichever order the profile's rules between parameters accept. */
-  private DeviceProfile apply(List<Override> overrides) {
+  /** Makes the changes in whichever order the profile's rules between parameters accept. */
+  private DeviceProfile apply(List<Change> changes) {
     DeviceProfile profile = DeviceProfile.sixLitre();
-    List<Override> waiting = new ArrayList<>(overrides);
-    boolean progress = true;
-    while (progress && !waiting.isEmpty()) {
-      progress = false;
-      for (Override override : List.copyOf(waiting)) {
+    Map<Change, String> misfits = new LinkedHashMap<>();
+    List<Change> waiting = changes;
+    int before;
+    do {
+      before = waiting.size();
+      misfits.clear();
+      for (Change change : waiting) {
         try {
-          profile = profile.with(override.parameter(), override.value());
-          waiting.remove(override);
-          progress = true;
+          profile = profile.with(change.parameter(), change.value());
         } catch (IllegalArgumentException e) {
-          // Tried again once another parameter has changed; reported below if it never fits.
-          continue;
+          misfits.put(change, e.getMessage());
         }
       }
-    }
-    for (Override override : waiting) {
-      reportMisfit(profile, override);
-    }
+      waiting = List.copyOf(misfits.keySet());
+    } while (!waiting.isEmpty() && waiting.size() < before);
+    misfits.forEach((change, misfit) -> problems.add(change.place(), misfit));
     return profile;
-  }
-
-  private void reportMisfit(DeviceProfile profile, Override override) {
-    try {
-      profile.with(override.parameter(), override.value());
-    } catch (IllegalArgumentException e) {
-      problems.add(override.place(), e.getMessage());
-    }
   }
 
   private static String bound(int value, int perUnit) {

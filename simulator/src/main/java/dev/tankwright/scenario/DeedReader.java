@@ -17,8 +17,7 @@ final class DeedReader {
   private static final List<String> RECIPE = List.of("programme", "setpoint", "degas", "clean");
   private static final List<Command> COMMANDS =
       List.copyOf(EnumSet.complementOf(EnumSet.of(Command.NONE)));
-  private static final List<FoilVerdict> FOILS =
-      List.of(FoilVerdict.MARKED, FoilVerdict.UNMARKED);
+  private static final List<FoilVerdict> FOILS = List.of(FoilVerdict.MARKED, FoilVerdict.UNMARKED);
   private static final List<String> PARTS =
       Arrays.stream(PartFault.values()).map(PartFault::key).toList();
 
@@ -38,7 +37,9 @@ final class DeedReader {
       String text =
           given.isEmpty()
               ? "this entry does nothing; give it one of " + String.join(", ", DEEDS)
-              : "an entry does one thing, this one has " + String.join(" and ", given) + "; make it several";
+              : "an entry does one thing, this one has "
+                  + String.join(" and ", given)
+                  + "; make it several";
       problems.add(given.isEmpty() ? fields.place() : fields.keyPlace(given.get(1)), text);
       return Optional.empty();
     }

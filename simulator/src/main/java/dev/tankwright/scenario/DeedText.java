@@ -16,10 +16,7 @@ final class DeedText {
     } else if (deed instanceof Deed.MoveLid lid) {
       return lid.open() ? "lid opened" : "lid closed";
     } else if (deed instanceof Deed.Fill fill) {
-      return Plain.number(fill.litres())
-          + " L filled at "
-          + Plain.number(fill.celsius())
-          + " °C";
+      return Plain.number(fill.litres()) + " L filled at " + Plain.number(fill.celsius()) + " °C";
     } else if (deed instanceof Deed.Break broken) {
       return broken.fault().key() + " breaks";
     } else if (deed instanceof Deed.Mend mended) {

@@ -11,7 +11,13 @@ import java.util.List;
  */
 enum Dimension {
   /** In °C. */
-  TEMPERATURE("a temperature", "°C", unit("°C", "1"), unit("degC", "1"), fahrenheit("°F"), fahrenheit("degF")),
+  TEMPERATURE(
+      "a temperature",
+      "°C",
+      unit("°C", "1"),
+      unit("degC", "1"),
+      fahrenheit("°F"),
+      fahrenheit("degF")),
   /** In K. */
   DIFFERENCE("a temperature difference", "K", unit("K", "1")),
   /** In L. */
@@ -41,6 +47,8 @@ enum Dimension {
 
   private final String noun;
   private final String base;
+
+  @SuppressWarnings("ImmutableEnumChecker") // Made by List.of, which cannot change.
   private final List<UnitSymbol> units;
 
   Dimension(String noun, String base, UnitSymbol... units) {

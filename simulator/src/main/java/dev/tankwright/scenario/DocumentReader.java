@@ -49,8 +49,7 @@ final class DocumentReader {
   Scenario read(YamlNode root) throws ScenarioException {
     if (!(root instanceof YamlNode.Keys keys)) {
       throw problems.stop(
-          root.place(),
-          "a scenario begins with 'scenario:' and its title; here is " + root.noun());
+          root.place(), "a scenario begins with 'scenario:' and its title; here is " + root.noun());
     }
     Fields fields = new Fields(keys, "the scenario", KEYS, problems);
     fields.lacks("bath", "bath: {fill: 4.5 L, temperature: 19 °C}");
@@ -143,7 +142,10 @@ final class DocumentReader {
     }
     problems.add(
         text.place(),
-        "seed is " + Quote.of(text.value()) + "; it must be a whole number from 0 to " + LARGEST_SEED);
+        "seed is "
+            + Quote.of(text.value())
+            + "; it must be a whole number from 0 to "
+            + LARGEST_SEED);
     return Optional.empty();
   }
 

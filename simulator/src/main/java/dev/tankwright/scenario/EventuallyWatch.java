@@ -79,7 +79,8 @@ final class EventuallyWatch implements RequirementWatch {
     long left = limit - first.millis();
     boolean held = left >= 0;
     String time = Plain.moment(Math.abs(left));
-    String text = "First so " + first + (held ? "; " + time + " to spare." : "; " + time + " late.");
+    String text =
+        "First so " + first + (held ? "; " + time + " to spare." : "; " + time + " late.");
     return verdicts.inTime(held, first.millis(), left, text);
   }
 }

@@ -33,7 +33,9 @@ final class Fields {
       } else if (first != null) {
         problems.add(
             pair.key().place(),
-            "the key '" + key + "' is here twice; keep one (the first is in line "
+            "the key '"
+                + key
+                + "' is here twice; keep one (the first is in line "
                 + first.key().place().line()
                 + ")");
       }

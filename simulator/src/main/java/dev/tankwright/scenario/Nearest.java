@@ -34,7 +34,8 @@ final class Nearest {
       return "known here: " + String.join(", ", candidates);
     }
     List<String> ranked = ranked(word, candidates);
-    List<String> shown = ranked.isEmpty() ? List.copyOf(candidates).subList(0, 3) : ranked.subList(0, 3);
+    List<String> shown =
+        ranked.isEmpty() ? List.copyOf(candidates).subList(0, 3) : ranked.subList(0, 3);
     return "the nearest of " + candidates.size() + ": " + String.join(", ", shown);
   }
 
@@ -67,10 +68,7 @@ final class Nearest {
     int replaced = d[i - 1][j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
     int best = Math.min(replaced, Math.min(d[i - 1][j], d[i][j - 1]) + 1);
     boolean swapped =
-        i > 1
-            && j > 1
-            && a.charAt(i - 1) == b.charAt(j - 2)
-            && a.charAt(i - 2) == b.charAt(j - 1);
+        i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1);
     return swapped ? Math.min(best, d[i - 2][j - 2] + 1) : best;
   }
 }

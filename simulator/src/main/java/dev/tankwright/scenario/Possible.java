@@ -45,7 +45,7 @@ final class Possible {
     boolean waits = false;
     for (int i = 0; i < timeline.size(); i++) {
       TimelineEntry entry = timeline.get(i);
-      waits = i == index || waits && !(entry.when() instanceof When.At);
+      waits = i == index || (waits && !(entry.when() instanceof When.At));
       boolean presses = entry.deed() instanceof Deed.Press press && press.command() == command;
       if (presses && !waits) {
         return true;

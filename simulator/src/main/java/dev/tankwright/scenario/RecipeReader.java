@@ -24,8 +24,7 @@ final class RecipeReader {
     Optional<Programme> programme =
         fields
             .required("programme", "programme: MEDIUM")
-            .flatMap(
-                text -> values.constant(text, "programme", List.of(Programme.values())));
+            .flatMap(text -> values.constant(text, "programme", List.of(Programme.values())));
     if (programme.isEmpty()) {
       return Optional.empty();
     }
@@ -48,7 +47,10 @@ final class RecipeReader {
     if (!fields.has("setpoint") && (standard < least || standard > most)) {
       problems.add(
           fields.place(),
-          usual.programme() + " runs at " + celsius(standard) + " °C, but this controller allows "
+          usual.programme()
+              + " runs at "
+              + celsius(standard)
+              + " °C, but this controller allows "
               + celsius(least)
               + " °C to "
               + celsius(most)

@@ -85,7 +85,11 @@ final class RequirementsReader {
     if (first != null) {
       problems.add(
           place,
-          "the name " + Quote.of(name) + " is already taken in line " + first.line() + "; give each requirement its own");
+          "the name "
+              + Quote.of(name)
+              + " is already taken in line "
+              + first.line()
+              + "; give each requirement its own");
     }
   }
 
@@ -115,8 +119,7 @@ final class RequirementsReader {
     Optional<Condition> after = condition(fields, "after");
     Optional<Condition> holds = condition(fields, "holds");
     return limit.isPresent() && after.isPresent() && holds.isPresent()
-        ? Optional.of(
-            new Requirement.Within(label, limit.getAsLong(), after.get(), holds.get()))
+        ? Optional.of(new Requirement.Within(label, limit.getAsLong(), after.get(), holds.get()))
         : Optional.empty();
   }
 

@@ -3,7 +3,9 @@ package dev.tankwright.scenario;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** A scenario file cannot be used. Carries every problem that was found, in the order of the file. */
+/**
+ * A scenario file cannot be used. Carries every problem that was found, in the order of the file.
+ */
 public final class ScenarioException extends Exception {
   private static final long serialVersionUID = 1L;
 

@@ -66,7 +66,10 @@ public final class ScenarioLint {
   }
 
   private String late(TimelineEntry entry, long earliest) {
-    return "never done: " + entry.text() + " is due at " + Plain.moment(earliest)
+    return "never done: "
+        + entry.text()
+        + " is due at "
+        + Plain.moment(earliest)
         + " at the earliest, after the run ends at "
         + Plain.moment(scenario.durationMillis());
   }
@@ -77,7 +80,12 @@ public final class ScenarioLint {
       String command = phase == Phase.DRAINING ? "DRAIN" : "START";
       warn(
           entry.place(),
-          "never done: " + entry.text() + " waits for " + phase + ", but no " + command
+          "never done: "
+              + entry.text()
+              + " waits for "
+              + phase
+              + ", but no "
+              + command
               + " is commanded before it");
     }
     return reached;

@@ -1,6 +1,9 @@
 package dev.tankwright.scenario;
 
-/** Something wrong inside one value of a file; whoever knows the value's place turns it into a problem. */
+/**
+ * Something wrong inside one value of a file; whoever knows the value's place turns it into a
+ * problem.
+ */
 final class TextFault extends Exception {
   private static final long serialVersionUID = 1L;
 

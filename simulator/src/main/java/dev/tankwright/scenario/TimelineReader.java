@@ -43,7 +43,8 @@ final class TimelineReader {
     List<TimelineEntry> entries = new ArrayList<>();
     if (!(node instanceof YamlNode.Items items)) {
       problems.add(
-          node.place(), "'timeline' needs a list of entries that begin with '- ', not " + node.noun());
+          node.place(),
+          "'timeline' needs a list of entries that begin with '- ', not " + node.noun());
       return entries;
     }
     for (int i = 0; i < items.items().size(); i++) {
@@ -90,9 +91,7 @@ final class TimelineReader {
 
   private Optional<When> on(Fields fields) {
     Optional<Phase> phase =
-        fields
-            .text("on")
-            .flatMap(text -> values.constant(text, "on", List.of(Phase.values())));
+        fields.text("on").flatMap(text -> values.constant(text, "on", List.of(Phase.values())));
     OptionalLong delay = fields.has("after") ? time(fields, "after") : OptionalLong.of(0);
     return phase.isPresent() && delay.isPresent()
         ? Optional.of(new When.On(phase.get(), delay.getAsLong()))

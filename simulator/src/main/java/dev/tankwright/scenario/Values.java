@@ -20,7 +20,8 @@ final class Values {
   Optional<String> line(YamlNode.Text text, String subject, int longest) {
     String line = text.value().strip().replaceAll("\\s+", " ");
     if (line.codePointCount(0, line.length()) > longest) {
-      problems.add(text.place(), subject + " is longer than " + longest + " characters; shorten it");
+      problems.add(
+          text.place(), subject + " is longer than " + longest + " characters; shorten it");
       return Optional.empty();
     }
     return Optional.of(line);
@@ -38,7 +39,10 @@ final class Values {
       }
       problems.add(
           text.place(),
-          subject + " is " + amount.text() + "; it must lie from "
+          subject
+              + " is "
+              + amount.text()
+              + "; it must lie from "
               + bound(low, dimension)
               + " to "
               + bound(high, dimension));
@@ -63,7 +67,10 @@ final class Values {
       BigDecimal step = BigDecimal.ONE.divide(BigDecimal.valueOf(perUnit));
       problems.add(
           text.place(),
-          subject + " is " + amount.text() + ", which is not a whole multiple of "
+          subject
+              + " is "
+              + amount.text()
+              + ", which is not a whole multiple of "
               + Amount.withUnit(step, amount.dimension())
               + "; the nearest is "
               + amount.nearest(perUnit));
@@ -86,7 +93,10 @@ final class Values {
     }
     problems.add(
         text.place(),
-        subject + " cannot be " + Quote.of(text.value()) + "; "
+        subject
+            + " cannot be "
+            + Quote.of(text.value())
+            + "; "
             + Nearest.hint(text.value(), words));
     return Optional.empty();
   }

@@ -66,9 +66,13 @@ final class WithinWatch implements RequirementWatch {
   @Override
   public Verdict verdict(long endMillis) {
     if (oldestOpen != NONE && lastStep - oldestOpen >= limit) {
-      String text = "Triggered at " + Plain.moment(oldestOpen) + " and without reaction until the run";
+      String text =
+          "Triggered at " + Plain.moment(oldestOpen) + " and without reaction until the run";
       return verdicts.failed(
-          oldestOpen, OptionalDouble.empty(), "", text + " ended at " + Plain.moment(endMillis) + ".");
+          oldestOpen,
+          OptionalDouble.empty(),
+          "",
+          text + " ended at " + Plain.moment(endMillis) + ".");
     }
     if (reactions > 0) {
       return reacted();

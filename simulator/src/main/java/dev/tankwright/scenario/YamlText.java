@@ -62,9 +62,9 @@ final class YamlText {
   static boolean isUnseen(char c) {
     return switch (Character.getType(c)) {
       case Character.CONTROL,
-              Character.FORMAT,
-              Character.LINE_SEPARATOR,
-              Character.PARAGRAPH_SEPARATOR ->
+          Character.FORMAT,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR ->
           true;
       case Character.SPACE_SEPARATOR -> c != ' ';
       default -> c >= '\ufffe';
