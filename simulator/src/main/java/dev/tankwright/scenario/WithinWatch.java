@@ -94,7 +94,7 @@ final class WithinWatch implements RequirementWatch {
     if (limit >= IN_SECONDS) {
       return verdicts.inTime(held, slowestEdge, left, text);
     }
-    OptionalDouble margin = OptionalDouble.of(left);
+    OptionalDouble margin = OptionalDouble.of((double) left);
     return held
         ? verdicts.held(slowestEdge, margin, "ms", text)
         : verdicts.failed(slowestEdge, margin, "ms", text);
