@@ -4,8 +4,9 @@ import java.time.Duration;
 import java.util.random.RandomGenerator;
 
 /**
- * Waits between attempts to connect: doubling from {@code first} up to {@code longest}, each shortened by
- * chance to between half and the whole of it, so that many devices do not come back at the same moment.
+ * Waits between attempts to connect: doubling from {@code first} up to {@code longest}, each
+ * shortened by chance to between half and the whole of it, so that many devices do not come back at
+ * the same moment.
  *
  * @param first the wait after the first failure, at least 1 ms
  * @param longest no wait is longer

@@ -16,7 +16,9 @@ public record BrokerUri(String host, int port) {
 
   private static final String RIGHT = "; right would be tcp://host:1883 or mqtt://host";
 
-  /** Reads an address from text; throws {@link IllegalArgumentException} that says what is wrong. */
+  /**
+   * Reads an address from text; throws {@link IllegalArgumentException} that says what is wrong.
+   */
   public static BrokerUri parse(String text) {
     try {
       return of(new URI(text.strip()));

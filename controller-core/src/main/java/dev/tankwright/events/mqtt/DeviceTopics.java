@@ -6,13 +6,15 @@ import java.util.regex.Pattern;
 /**
  * The two topics of one device, and what is said on its status topic.
  *
- * @param device the device's id: 1 to 64 of letters, digits, dot, hyphen, underscore, so that it is one
- *     level of a topic name and needs no escaping in JSON
+ * @param device the device's id: 1 to 64 of letters, digits, dot, hyphen, underscore, so that it is
+ *     one level of a topic name and needs no escaping in JSON
  */
 public record DeviceTopics(String device) {
   private static final Pattern DEVICE = Pattern.compile("[A-Za-z0-9._-]{1,64}");
 
-  /** Checks the device id; throws {@link IllegalArgumentException} that says what would be right. */
+  /**
+   * Checks the device id; throws {@link IllegalArgumentException} that says what would be right.
+   */
   public DeviceTopics {
     if (device == null || !DEVICE.matcher(device).matches()) {
       throw new IllegalArgumentException(

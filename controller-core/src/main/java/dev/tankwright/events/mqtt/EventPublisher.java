@@ -5,8 +5,8 @@ import java.time.Duration;
 /**
  * Takes cycle events and gets them to a broker, in order and at least once.
  *
- * <p>Threading: every method may be called from any thread. Only {@link #close} waits, and never longer
- * than its deadline and a short grace.
+ * <p>Threading: every method may be called from any thread. Only {@link #close} waits, and never
+ * longer than its deadline and a short grace.
  */
 public interface EventPublisher {
   /**

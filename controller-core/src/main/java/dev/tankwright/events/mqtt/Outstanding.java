@@ -7,8 +7,8 @@ import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /**
- * The events given and not yet acknowledged, in order. Thread-safe: callers add, the worker reads and
- * removes, and a report can be made at any moment.
+ * The events given and not yet acknowledged, in order. Thread-safe: callers add, the worker reads
+ * and removes, and a report can be made at any moment.
  */
 final class Outstanding {
   private final ConcurrentSkipListMap<Long, OutgoingEvent> events = new ConcurrentSkipListMap<>();

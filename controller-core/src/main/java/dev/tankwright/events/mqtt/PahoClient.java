@@ -7,15 +7,16 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import org.eclipse.paho.client.mqttv3.MqttAsyncClient;
 import org.eclipse.paho.client.mqttv3.MqttConnectOptions;
 import org.eclipse.paho.client.mqttv3.MqttException;
-import org.eclipse.paho.client.mqttv3.TimerPingSender;
+import org.eclipse.paho.client.mqttv3.ScheduledExecutorPingSender;
 import org.eclipse.paho.client.mqttv3.persist.MemoryPersistence;
 
 /**
- * One Paho client object for one connection, with what it lacks: daemon threads, and an end that always
- * comes.
+ * One Paho client object for one connection, with what it lacks: daemon threads, and an end that
+ * always comes.
  *
- * <p>The library's own forced disconnect waits for its reader, which waits for the socket; it can wait for
- * ever on a silent peer. So the socket is closed first, and the tidying has its own thread.
+ * <p>The library's own forced disconnect waits for its reader, which waits for the socket; it can
+ * wait for ever on a silent peer. So the socket is closed first, and the tidying has its own
+ * thread.
  */
 public final class PahoClient {
   // connect or disconnect, reader, writer, callbacks, ping: five tasks that live side by side
@@ -42,7 +43,7 @@ public final class PahoClient {
             broker.toString(),
             clientId,
             new MemoryPersistence(),
-            new TimerPingSender(executor),
+            new ScheduledExecutorPingSender(executor),
             executor);
   }
 
@@ -59,7 +60,9 @@ public final class PahoClient {
     return client;
   }
 
-  /** Options that are always right here: MQTT 3.1.1, no automatic reconnect, a socket we can close. */
+  /**
+   * Options that are always right here: MQTT 3.1.1, no automatic reconnect, a socket we can close.
+   */
   public MqttConnectOptions options() {
     MqttConnectOptions options = new MqttConnectOptions();
     options.setMqttVersion(MqttConnectOptions.MQTT_VERSION_3_1_1);
@@ -69,7 +72,9 @@ public final class PahoClient {
     return options;
   }
 
-  /** Cuts the connection and returns; what the library leaves behind is tidied on a daemon thread. */
+  /**
+   * Cuts the connection and returns; what the library leaves behind is tidied on a daemon thread.
+   */
   public void abandon() {
     if (abandoned.compareAndSet(false, true)) {
       client.setCallback(null);

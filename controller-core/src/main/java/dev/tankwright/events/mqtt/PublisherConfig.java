@@ -8,8 +8,8 @@ import java.time.Duration;
  * @param broker where to
  * @param topics which device
  * @param session number of this run or power-on, told in the status
- * @param clientId the MQTT client id; stable for the publisher's life, so that a new connection takes
- *     over from a half-dead one and the old last will cannot arrive after the new "online"
+ * @param clientId the MQTT client id; stable for the publisher's life, so that a new connection
+ *     takes over from a half-dead one and the old last will cannot arrive after the new "online"
  * @param keepSession whether the broker keeps this client's session between connections
  * @param window most events sent and not yet acknowledged, 1 to 1000
  * @param connectTimeout for one attempt, TCP and MQTT together; at least 1 ms
@@ -61,16 +61,7 @@ public record PublisherConfig(
   /** The same with another client id whose session ends with its connection. */
   public PublisherConfig withPassingClient(String id) {
     return new PublisherConfig(
-        broker,
-        topics,
-        session,
-        id,
-        false,
-        window,
-        connectTimeout,
-        ackTimeout,
-        keepAlive,
-        backoff);
+        broker, topics, session, id, false, window, connectTimeout, ackTimeout, keepAlive, backoff);
   }
 
   /** The same with other patience. */

@@ -11,8 +11,8 @@ import org.eclipse.paho.client.mqttv3.MqttException;
 /**
  * The publisher's only thread: connects, sends in order, counts acknowledgements, starts again.
  *
- * <p>Everything that others have to say arrives in the mailbox and is carried out here, so the fields
- * need no lock. Nothing waits but the mailbox, and it wakes at the next thing due.
+ * <p>Everything that others have to say arrives in the mailbox and is carried out here, so the
+ * fields need no lock. Nothing waits but the mailbox, and it wakes at the next thing due.
  */
 final class PublisherWorker implements Runnable {
   private static final Duration SHORTEST_GOODBYE = Duration.ofMillis(200);
