@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Everything that can be watched, traced and required. Each signal is one {@code double}: a number in its unit, 0 or 1 for a switch, or the position of a
- * word in its {@link #words()}.
+ * Everything that can be watched, traced and required. Each signal is one {@code double}: a number
+ * in its unit, 0 or 1 for a switch, or the position of a word in its {@link #words()}.
  */
 public enum Signal {
   /** True temperature of the solution. */
@@ -48,6 +48,8 @@ public enum Signal {
   LID_OPEN(Quantity.SWITCH),
   /** The solution truly stands below the minimum for heating and sounding. */
   LEVEL_LOW(Quantity.SWITCH),
+  /** The hardware's own limiter has opened the heater circuit for good. */
+  LIMITER_TRIPPED(Quantity.SWITCH),
   /** The panel says that degassing is owed. */
   DEGAS_OWED(Quantity.SWITCH),
   /** What is left of degassing and cleaning, as the panel says. */
@@ -98,7 +100,10 @@ public enum Signal {
   private static final List<Signal> ALL = List.of(values());
 
   private final Quantity quantity;
+
+  @SuppressWarnings("ImmutableEnumChecker") // Made by toList and List.of only, which cannot change.
   private final List<String> words;
+
   private final String key = name().toLowerCase(Locale.ROOT).replace('_', '-');
 
   Signal(Quantity quantity) {
@@ -141,8 +146,6 @@ public enum Signal {
   }
 
   private static List<String> withNone(Enum<?>[] values) {
-    return Stream.concat(
-            Stream.of("NONE"), Arrays.stream(values).map(Enum::name))
-        .toList();
+    return Stream.concat(Stream.of("NONE"), Arrays.stream(values).map(Enum::name)).toList();
   }
 }

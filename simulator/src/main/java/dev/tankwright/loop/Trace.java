@@ -4,7 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Sampled signals of one run, by row and column. Rows are appended in the order of time and never change. Grows as needed; not thread-safe.
+ * Sampled signals of one run, by row and column. Rows are appended in the order of time and never
+ * change. Grows as needed; not thread-safe.
  */
 public final class Trace {
   private static final int COLUMNS = Signal.all().size();

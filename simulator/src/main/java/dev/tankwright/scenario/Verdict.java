@@ -10,8 +10,10 @@ import java.util.OptionalLong;
  * @param id its safety requirement id, or empty
  * @param statement the requirement in the words of the file
  * @param outcome held, failed or not exercised
- * @param momentMillis when the worst margin, the failure or the first satisfaction was, ms since the start of the run
- * @param margin how far the requirement stayed from failing, negative when it failed; empty where it has no measure
+ * @param momentMillis when the worst margin, the failure or the first satisfaction was, ms since
+ *     the start of the run
+ * @param margin how far the requirement stayed from failing, negative when it failed; empty where
+ *     it has no measure
  * @param marginUnit unit of the margin, empty where it has none
  * @param detail one sentence for a person: what happened, with values
  */

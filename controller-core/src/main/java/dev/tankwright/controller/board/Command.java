@@ -12,7 +12,9 @@ public enum Command {
   RESUME,
   /** End the cycle, or the draining, before its time. */
   STOP,
-  /** Take note of a completed cycle or of an advisory; after a foil check it carries the verdict. */
+  /**
+   * Take note of a completed cycle or of an advisory; after a foil check it carries the verdict.
+   */
   ACKNOWLEDGE,
   /** Empty the tank through its drain. */
   DRAIN,

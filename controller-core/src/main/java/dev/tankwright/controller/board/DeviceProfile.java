@@ -1,6 +1,9 @@
 package dev.tankwright.controller.board;
 
-/** The limits and times of one device. Immutable; the parts of the controller read what they need once, when they are made. */
+/**
+ * The limits and times of one device. Immutable; the parts of the controller read what they need
+ * once, when they are made.
+ */
 public final class DeviceProfile {
   private final int[] values;
 
@@ -9,7 +12,10 @@ public final class DeviceProfile {
     int lowest = get(Parameter.SETPOINT_MAXIMUM) + 2_000;
     if (get(Parameter.CUT_OFF_LIMIT) < lowest) {
       throw new IllegalArgumentException(
-          "cut-off-limit is " + get(Parameter.CUT_OFF_LIMIT) + " m°C; it must lie at least 2 K above setpoint-maximum, so from " + lowest);
+          "cut-off-limit is "
+              + get(Parameter.CUT_OFF_LIMIT)
+              + " m°C; it must lie at least 2 K above setpoint-maximum, so from "
+              + lowest);
     }
   }
 
@@ -26,7 +32,8 @@ public final class DeviceProfile {
   /**
    * A profile that differs in one parameter.
    *
-   * @throws IllegalArgumentException when the value is outside the parameter's range or does not go with the others
+   * @throws IllegalArgumentException when the value is outside the parameter's range or does not go
+   *     with the others
    */
   public DeviceProfile with(Parameter parameter, int value) {
     int[] changed = values.clone();

@@ -1,8 +1,9 @@
 package dev.tankwright.controller.board;
 
 /**
- * The faults, as data: the safety requirement each belongs to, how severe it is and what clears it. The statement and the reaction time of every
- * requirement stand in the safety table of the documentation; the condition stands in the monitor of the same name.
+ * The faults, as data: the safety requirement each belongs to, how severe it is and what clears it.
+ * The statement and the reaction time of every requirement stand in the safety table of the
+ * documentation; the condition stands in the monitor of the same name.
  */
 public enum Fault {
   /** Start was commanded while the lid was not closed. */

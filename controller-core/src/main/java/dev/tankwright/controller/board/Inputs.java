@@ -1,7 +1,8 @@
 package dev.tankwright.controller.board;
 
 /**
- * What the board's pins say in one scan. A struct: the driver of the scan writes the fields, the controller only reads them. Not thread-safe.
+ * What the board's pins say in one scan. A struct: the driver of the scan writes the fields, the
+ * controller only reads them. Not thread-safe.
  */
 public final class Inputs {
   /** Free-running millisecond counter; wraps at 2^32. */

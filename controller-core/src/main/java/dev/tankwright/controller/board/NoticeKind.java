@@ -12,7 +12,10 @@ public enum NoticeKind {
   CYCLE_RESUMED,
   /** The cycle ended as planned. */
   CYCLE_COMPLETED,
-  /** The operator, or a pause that lasted too long, ended the cycle. First: 0 by the operator, 1 by the pause limit. */
+  /**
+   * The operator, or a pause that lasted too long, ended the cycle. First: 0 by the operator, 1 by
+   * the pause limit.
+   */
   CYCLE_STOPPED,
   /** A fault or a loss of mains ended the cycle. First: 0 by a fault, 1 by loss of mains. */
   CYCLE_INTERRUPTED,

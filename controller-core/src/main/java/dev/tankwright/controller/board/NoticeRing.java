@@ -1,8 +1,9 @@
 package dev.tankwright.controller.board;
 
 /**
- * Fixed-size ring in which the controller leaves facts and from which its host drains them. A full ring drops the newest facts, counts them, and says so
- * in a {@link NoticeKind#NOTICES_LOST} notice at the end of the next draining: never silence. No allocation after construction. One thread.
+ * Fixed-size ring in which the controller leaves facts and from which its host drains them. A full
+ * ring drops the newest facts, counts them, and says so in a {@link NoticeKind#NOTICES_LOST} notice
+ * at the end of the next draining: never silence. No allocation after construction. One thread.
  */
 public final class NoticeRing {
   /** Takes one notice out of the ring. */
@@ -35,7 +36,8 @@ public final class NoticeRing {
    */
   public NoticeRing(int capacity) {
     if (capacity < 1) {
-      throw new IllegalArgumentException("a notice ring holds at least one notice, not " + capacity);
+      throw new IllegalArgumentException(
+          "a notice ring holds at least one notice, not " + capacity);
     }
     kinds = new NoticeKind[capacity];
     firsts = new int[capacity];

@@ -1,7 +1,8 @@
 package dev.tankwright.controller.board;
 
 /**
- * What the board's pins drive after one scan. A struct: the controller writes the fields, everyone else reads them. Not thread-safe.
+ * What the board's pins drive after one scan. A struct: the controller writes the fields, everyone
+ * else reads them. Not thread-safe.
  */
 public final class Outputs {
   /** The relay by which regulation switches the heater. */

@@ -1,8 +1,8 @@
 package dev.tankwright.controller.board;
 
 /**
- * Every limit and time of the controller, as data: key, unit, default for the six-litre bench bath and valid range. The defaults are common practice, no
- * source, unless the comment says otherwise.
+ * Every limit and time of the controller, as data: key, unit, default for the six-litre bench bath
+ * and valid range. The defaults are common practice, no source, unless the comment says otherwise.
  */
 public enum Parameter {
   /** Lowest setpoint a recipe may ask. */
@@ -139,7 +139,16 @@ public enum Parameter {
   public int check(int value) {
     if (value < minimum || value > maximum) {
       throw new IllegalArgumentException(
-          key + " is " + value + "; it must lie from " + minimum + " to " + maximum + " (" + unit + ")");
+          key
+              + " is "
+              + value
+              + "; it must lie from "
+              + minimum
+              + " to "
+              + maximum
+              + " ("
+              + unit
+              + ")");
     }
     return value;
   }

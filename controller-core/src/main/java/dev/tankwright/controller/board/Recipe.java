@@ -5,7 +5,8 @@ package dev.tankwright.controller.board;
  *
  * @param programme what kind of cycle
  * @param setpointMilliC temperature at which the cycle runs, m°C; the profile bounds it
- * @param degasMs how long the solution is degassed when degassing is owed or is the programme's purpose, ms, at least 1
+ * @param degasMs how long the solution is degassed when degassing is owed or is the programme's
+ *     purpose, ms, at least 1
  * @param cleanMs how long the load is cleaned, ms; 0 when the programme only degasses
  */
 public record Recipe(Programme programme, int setpointMilliC, int degasMs, int cleanMs) {
@@ -24,8 +25,9 @@ public record Recipe(Programme programme, int setpointMilliC, int degasMs, int c
   }
 
   /**
-   * The set values a programme has unless the operator says otherwise. Five minutes of degassing and the five-minute foil run are common practice, no
-   * source; the cleaning times by load and the setpoint of 40 °C, below the temperature at which protein soil sets, are ours.
+   * The set values a programme has unless the operator says otherwise. Five minutes of degassing
+   * and the five-minute foil run are common practice, no source; the cleaning times by load and the
+   * setpoint of 40 °C, below the temperature at which protein soil sets, are ours.
    *
    * @param programme any programme; {@code CUSTOM} starts from the values of {@code MEDIUM}
    */

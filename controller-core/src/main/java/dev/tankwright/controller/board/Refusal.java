@@ -16,6 +16,8 @@ public enum Refusal {
   SERVICE_NEEDED,
   /** The drain valve is not closed. */
   DRAIN_NOT_CLOSED,
+  /** Mains is absent. */
+  MAINS_ABSENT,
   /** A foil check is acknowledged with a verdict only. */
   VERDICT_MISSING;
 

@@ -1,0 +1,53 @@
+package dev.tankwright.controller;
+
+import dev.tankwright.controller.board.Outputs;
+import dev.tankwright.controller.board.Panel;
+import dev.tankwright.controller.board.Phase;
+import dev.tankwright.controller.board.StateWords;
+import dev.tankwright.controller.drive.Buzzer;
+import dev.tankwright.controller.safety.FaultLatch;
+import dev.tankwright.controller.sensing.Measurements;
+import dev.tankwright.controller.sequence.Sequence;
+
+/** What the panel shows and when the buzzer sounds. Switches nothing that could do harm. */
+final class Indications {
+  private static final int REFUSAL_BEEP_MS = 200;
+  private static final int PAUSE_BEEP_MS = 500;
+  private static final int COMPLETE_BEEP_MS = 3_000;
+
+  private final Buzzer buzzer = new Buzzer();
+  private Phase shown = Phase.SELF_TEST;
+
+  void show(Sequence sequence, Measurements measured, FaultLatch faults, Outputs outputs) {
+    Panel panel = outputs.panel;
+    panel.phase = sequence.phase();
+    panel.fault = faults.worst();
+    panel.refusal = sequence.refusal();
+    panel.temperatureMilliC = measured.control().milliC();
+    panel.temperatureValid = measured.control().isValid();
+    panel.setpointMilliC = sequence.setpointMilliC();
+    panel.remainingMs = sequence.remainingMs();
+    panel.degasOwed = sequence.isDegasOwed();
+    panel.lidOpen = !measured.lid().isClosed();
+    beep(sequence);
+    outputs.buzzer = buzzer.sound(panel.phase == Phase.LOCKOUT, measured.dtMs());
+  }
+
+  private void beep(Sequence sequence) {
+    if (sequence.hasJustRefused()) {
+      buzzer.beep(REFUSAL_BEEP_MS);
+    }
+    Phase phase = sequence.phase();
+    if (phase != shown && phase == Phase.PAUSED) {
+      buzzer.beep(PAUSE_BEEP_MS);
+    } else if (phase != shown && phase == Phase.COMPLETE) {
+      buzzer.beep(COMPLETE_BEEP_MS);
+    }
+    shown = phase;
+  }
+
+  void carry(StateWords state) {
+    buzzer.carry(state);
+    shown = Phase.of(state.carry(shown.ordinal()));
+  }
+}

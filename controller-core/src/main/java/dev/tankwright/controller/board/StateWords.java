@@ -1,0 +1,56 @@
+package dev.tankwright.controller.board;
+
+/**
+ * Captures the state of the controller word by word, or gives it back. Every part has one method,
+ * {@code carry}, that names its fields once, in a fixed order, for both directions, so that the two
+ * cannot drift apart. No allocation after construction.
+ */
+public final class StateWords {
+  private final int[] words;
+  private int at;
+  private boolean restoring;
+
+  /**
+   * Makes room for a state.
+   *
+   * @param capacity number of words
+   */
+  public StateWords(int capacity) {
+    words = new int[capacity];
+  }
+
+  /** The next {@code carry} calls write. */
+  public void beginCapture() {
+    at = 0;
+    restoring = false;
+  }
+
+  /** The next {@code carry} calls read what was captured. */
+  public void beginRestore() {
+    at = 0;
+    restoring = true;
+  }
+
+  /** Captures the value and gives it back unchanged, or gives back the captured one. */
+  public int carry(int value) {
+    if (!restoring) {
+      words[at] = value;
+    }
+    return words[at++];
+  }
+
+  /** As {@link #carry(int)}, for a switch. */
+  public boolean carry(boolean value) {
+    return carry(value ? 1 : 0) != 0;
+  }
+
+  /** How many words were carried since the last begin. */
+  public int size() {
+    return at;
+  }
+
+  /** A captured word. */
+  public int word(int index) {
+    return words[index];
+  }
+}

@@ -1,0 +1,20 @@
+package dev.tankwright.controller.drive;
+
+/** What the sequence asks for in this scan, in the words of the process. A struct. */
+public final class Demand {
+  /** Temperature to hold, m°C; 0 when nothing is to be heated. */
+  public int heatToMilliC;
+
+  /** How to drive the ultrasound. */
+  public Sound sound = Sound.OFF;
+
+  /** Whether the tank is to be emptied. */
+  public boolean drain;
+
+  /** Asks for nothing. */
+  public void clear() {
+    heatToMilliC = 0;
+    sound = Sound.OFF;
+    drain = false;
+  }
+}

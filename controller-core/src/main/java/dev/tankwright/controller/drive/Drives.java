@@ -1,0 +1,33 @@
+package dev.tankwright.controller.drive;
+
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.StateWords;
+import dev.tankwright.controller.sensing.Measurements;
+
+/** Turns the demand of the sequence into what each actuator should do. */
+public final class Drives {
+  private final HeaterRegulator heater;
+  private final UltrasoundDrive ultrasound;
+  private final Wanted wanted = new Wanted();
+
+  /** Makes the drives of a device, all at rest. */
+  public Drives(DeviceProfile profile) {
+    heater = new HeaterRegulator(profile);
+    ultrasound = new UltrasoundDrive(profile);
+  }
+
+  /** Works out what is wanted in this scan. */
+  public Wanted shape(Demand demand, Measurements measurements) {
+    int dtMs = measurements.dtMs();
+    wanted.heater = heater.regulate(demand.heatToMilliC, measurements.control(), dtMs);
+    ultrasound.shape(demand.sound, dtMs, wanted);
+    wanted.drain = demand.drain;
+    return wanted;
+  }
+
+  /** Captures or restores what outlasts a scan. */
+  public void carry(StateWords state) {
+    heater.carry(state);
+    ultrasound.carry(state);
+  }
+}

@@ -1,0 +1,77 @@
+package dev.tankwright.controller.drive;
+
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Parameter;
+import dev.tankwright.controller.board.StateWords;
+
+/**
+ * Shapes the drive of the generator: pulses for degassing, a swept continuous drive for cleaning.
+ */
+final class UltrasoundDrive {
+  private final int pulseOnMs;
+  private final int pulsePeriodMs;
+  private final int levelPermille;
+  private final int centreHz;
+  private final int sweepHz;
+  private final int sweepPeriodMs;
+  private int pulseElapsedMs;
+  private int sweepElapsedMs;
+
+  UltrasoundDrive(DeviceProfile profile) {
+    pulseOnMs = profile.get(Parameter.PULSE_ON);
+    pulsePeriodMs = pulseOnMs + profile.get(Parameter.PULSE_OFF);
+    levelPermille = profile.get(Parameter.CLEANING_LEVEL);
+    centreHz = profile.get(Parameter.DRIVE_FREQUENCY);
+    sweepHz = profile.get(Parameter.SWEEP_WIDTH);
+    sweepPeriodMs = profile.get(Parameter.SWEEP_PERIOD);
+  }
+
+  void shape(Sound sound, int dtMs, Wanted wanted) {
+    if (sound == Sound.PULSED) {
+      pulse(dtMs, wanted);
+    } else if (sound == Sound.SWEPT) {
+      sweep(dtMs, wanted);
+    } else {
+      pulseElapsedMs = 0;
+      sweepElapsedMs = 0;
+      drive(false, 0, 0, wanted);
+    }
+  }
+
+  private void pulse(int dtMs, Wanted wanted) {
+    boolean on = pulseElapsedMs < pulseOnMs;
+    pulseElapsedMs += dtMs;
+    if (pulseElapsedMs >= pulsePeriodMs) {
+      pulseElapsedMs -= pulsePeriodMs;
+    }
+    drive(on, 1_000, centreHz, wanted);
+  }
+
+  private void sweep(int dtMs, Wanted wanted) {
+    drive(true, levelPermille, centreHz + sweepOffsetHz(), wanted);
+    if (sweepHz > 0) {
+      sweepElapsedMs += dtMs;
+      if (sweepElapsedMs >= sweepPeriodMs) {
+        sweepElapsedMs -= sweepPeriodMs;
+      }
+    }
+  }
+
+  // A triangle that starts at its lower end: −sweep, up to +sweep at half the period, and back.
+  private int sweepOffsetHz() {
+    int half = sweepPeriodMs / 2;
+    int fromEnd = sweepElapsedMs <= half ? sweepElapsedMs : sweepPeriodMs - sweepElapsedMs;
+    return 2 * sweepHz * fromEnd / half - sweepHz;
+  }
+
+  private static void drive(boolean on, int permille, int hertz, Wanted wanted) {
+    wanted.ultrasound = on;
+    wanted.drivePermille = on ? permille : 0;
+    wanted.driveFrequencyHz = on ? hertz : 0;
+  }
+
+  void carry(StateWords state) {
+    pulseElapsedMs = state.carry(pulseElapsedMs);
+    sweepElapsedMs = state.carry(sweepElapsedMs);
+  }
+}

@@ -1,0 +1,15 @@
+package dev.tankwright.controller.safety;
+
+import dev.tankwright.controller.board.Fault;
+
+/** The millisecond counter stands still or has jumped: no time can be trusted. */
+final class ClockMonitor extends Monitor {
+  ClockMonitor() {
+    super(Fault.CLOCK_FAULT, 0);
+  }
+
+  void scan(Watch w, FaultLatch latch) {
+    boolean astray = w.measured.clock().isStalled() || w.measured.clock().hasJumped();
+    watch(astray, w.dtMs(), latch);
+  }
+}

@@ -1,0 +1,16 @@
+package dev.tankwright.controller.safety;
+
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Fault;
+import dev.tankwright.controller.board.Parameter;
+
+/** The drain has been open for its time and the minimum level is still wet. */
+final class DrainBlockedMonitor extends Monitor {
+  DrainBlockedMonitor(DeviceProfile profile) {
+    super(Fault.DRAIN_BLOCKED, profile.get(Parameter.DRAIN_MAXIMUM));
+  }
+
+  void scan(Watch w, FaultLatch latch) {
+    watch(w.driven.drain && w.measured.isMinimumWet(), w.dtMs(), latch);
+  }
+}

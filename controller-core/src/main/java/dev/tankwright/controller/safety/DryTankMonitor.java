@@ -1,0 +1,38 @@
+package dev.tankwright.controller.safety;
+
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Fault;
+import dev.tankwright.controller.board.HoldTimer;
+import dev.tankwright.controller.board.Parameter;
+import dev.tankwright.controller.board.StateWords;
+
+/**
+ * The solution is below the minimum while the heater or the ultrasound is wanted. How long the
+ * level has been low is watched all the time, so that a drive which is wanted over a dry tank is
+ * refused in that very scan.
+ */
+final class DryTankMonitor extends Monitor {
+  private final HoldTimer low;
+
+  DryTankMonitor(DeviceProfile profile) {
+    super(Fault.DRY_TANK, 0);
+    low = new HoldTimer(profile.get(Parameter.DRY_TIME));
+  }
+
+  void scan(Watch w, FaultLatch latch) {
+    boolean dry = low.run(!w.measured.isMinimumWet(), w.dtMs());
+    boolean inUse =
+        w.wanted.heater || w.wanted.ultrasound || w.driven.heater || w.driven.ultrasound;
+    watch(dry && inUse, !w.measured.isMinimumWet(), w.dtMs(), latch);
+  }
+
+  boolean isDry() {
+    return low.isExpired();
+  }
+
+  @Override
+  void carry(StateWords state) {
+    super.carry(state);
+    low.carry(state);
+  }
+}

@@ -1,0 +1,17 @@
+package dev.tankwright.controller.safety;
+
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Fault;
+import dev.tankwright.controller.board.Parameter;
+
+/** The generator reports a fault, or does not do what its enable says. */
+final class GeneratorMonitor extends Monitor {
+  GeneratorMonitor(DeviceProfile profile) {
+    super(Fault.GENERATOR_FAULT, profile.get(Parameter.GENERATOR_TIME));
+  }
+
+  void scan(Watch w, FaultLatch latch) {
+    boolean astray = w.inputs.mainsPresent && w.inputs.generatorRunning != w.driven.ultrasound;
+    watch(w.inputs.generatorFault || astray, w.dtMs(), latch);
+  }
+}

@@ -1,0 +1,16 @@
+package dev.tankwright.controller.safety;
+
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Fault;
+import dev.tankwright.controller.board.Parameter;
+
+/** Current flows through a heater that is commanded off. */
+final class HeaterWeldedMonitor extends Monitor {
+  HeaterWeldedMonitor(DeviceProfile profile) {
+    super(Fault.HEATER_RELAY_WELDED, profile.get(Parameter.WELDED_TIME));
+  }
+
+  void scan(Watch w, FaultLatch latch) {
+    watch(w.inputs.heaterCurrent && !w.driven.heater, w.dtMs(), latch);
+  }
+}

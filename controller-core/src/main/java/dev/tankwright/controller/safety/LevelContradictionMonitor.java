@@ -1,0 +1,16 @@
+package dev.tankwright.controller.safety;
+
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Fault;
+import dev.tankwright.controller.board.Parameter;
+
+/** The fill mark is wet while the minimum below it is dry. */
+final class LevelContradictionMonitor extends Monitor {
+  LevelContradictionMonitor(DeviceProfile profile) {
+    super(Fault.LEVEL_CONTRADICTION, profile.get(Parameter.LEVEL_CONTRADICTION_TIME));
+  }
+
+  void scan(Watch w, FaultLatch latch) {
+    watch(w.measured.isFillMarkWet() && !w.measured.isMinimumWet(), w.dtMs(), latch);
+  }
+}

@@ -1,0 +1,17 @@
+package dev.tankwright.controller.safety;
+
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Fault;
+import dev.tankwright.controller.board.Parameter;
+import dev.tankwright.controller.sensing.Channel;
+
+/** A sensor circuit is open. */
+final class SensorOpenMonitor extends Monitor {
+  SensorOpenMonitor(Fault fault, DeviceProfile profile) {
+    super(fault, profile.get(Parameter.SENSOR_FAULT_TIME));
+  }
+
+  void scan(Channel channel, Watch w, FaultLatch latch) {
+    watch(channel.isOpen(), w.dtMs(), latch);
+  }
+}

@@ -1,0 +1,20 @@
+package dev.tankwright.controller.safety;
+
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Fault;
+import dev.tankwright.controller.board.Parameter;
+
+/** The drain valve is not at the end to which it is driven. */
+final class ValveMonitor extends Monitor {
+  ValveMonitor(DeviceProfile profile) {
+    super(Fault.VALVE_NOT_IN_PLACE, profile.get(Parameter.VALVE_TIME));
+  }
+
+  void scan(Watch w, FaultLatch latch) {
+    boolean inPlace =
+        w.driven.drain
+            ? w.inputs.drainOpenEnd && !w.inputs.drainClosedEnd
+            : w.inputs.drainClosedEnd && !w.inputs.drainOpenEnd;
+    watch(!inPlace && w.inputs.mainsPresent, w.dtMs(), latch);
+  }
+}

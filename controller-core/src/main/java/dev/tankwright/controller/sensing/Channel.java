@@ -1,0 +1,48 @@
+package dev.tankwright.controller.sensing;
+
+/**
+ * One temperature channel: a reading becomes a temperature, or is recognised as an open or shorted
+ * circuit.
+ */
+public final class Channel {
+  /** Readings this close to full scale mean an open circuit: no bath is that hot. */
+  private static final int OPEN_FROM = TemperatureTable.FULL_SCALE - 15;
+
+  /** Readings this close to zero mean a shorted circuit: no bath is that cold. */
+  private static final int SHORT_TO = 15;
+
+  private final TemperatureTable table;
+  private int milliC;
+  private boolean open;
+  private boolean shorted;
+
+  Channel(TemperatureTable table) {
+    this.table = table;
+  }
+
+  void sense(int counts) {
+    open = counts >= OPEN_FROM;
+    shorted = counts <= SHORT_TO;
+    milliC = table.milliCelsius(counts);
+  }
+
+  /** Temperature, m°C; to be believed only when {@link #isValid()}. */
+  public int milliC() {
+    return milliC;
+  }
+
+  /** True when the circuit is open. */
+  public boolean isOpen() {
+    return open;
+  }
+
+  /** True when the circuit is shorted. */
+  public boolean isShorted() {
+    return shorted;
+  }
+
+  /** True when the reading is neither open nor shorted. */
+  public boolean isValid() {
+    return !open && !shorted;
+  }
+}

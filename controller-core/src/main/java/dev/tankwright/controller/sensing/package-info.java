@@ -1,0 +1,2 @@
+/** Raw counts and contacts become measurements with validity. */
+package dev.tankwright.controller.sensing;

@@ -1,0 +1,154 @@
+package dev.tankwright.controller.sequence;
+
+import dev.tankwright.controller.board.Phase;
+import dev.tankwright.controller.board.Programme;
+import dev.tankwright.controller.board.Recipe;
+
+/**
+ * What the record of a cycle says, kept while the cycle runs and until the next one starts.
+ * Bookkeeping: nothing is decided by it, so it is no part of the captured state. Read it right
+ * after the scan that ended the cycle, or later, before the next start.
+ */
+public final class CycleTally {
+  private int number;
+  private Programme programme = Programme.CUSTOM;
+  private int setpointMilliC;
+  private long startedMs;
+  private int interruptions;
+  private boolean degassed;
+  private int faultBits;
+  private final long[] phaseMs = new long[Phase.count()];
+  private long ultrasoundMs;
+  private long heaterMs;
+  private int minimumMilliC;
+  private int maximumMilliC;
+  private long sumMilliCMs;
+
+  void begin(Recipe recipe, long uptimeMs) {
+    number++;
+    programme = recipe.programme();
+    setpointMilliC = recipe.setpointMilliC();
+    startedMs = uptimeMs;
+    interruptions = 0;
+    degassed = false;
+    faultBits = 0;
+    for (int i = 0; i < phaseMs.length; i++) {
+      phaseMs[i] = 0;
+    }
+    ultrasoundMs = 0;
+    heaterMs = 0;
+    minimumMilliC = Integer.MAX_VALUE;
+    maximumMilliC = Integer.MIN_VALUE;
+    sumMilliCMs = 0;
+  }
+
+  void interrupted() {
+    interruptions++;
+  }
+
+  void degassed() {
+    degassed = true;
+  }
+
+  /**
+   * Takes note of one scan of a cycle.
+   *
+   * @param milliC temperature by the control sensor, m°C; counts only while degassing and cleaning
+   * @param faults latched faults, one bit each
+   */
+  void scan(Phase phase, int milliC, boolean sounding, boolean heating, int faults, int dtMs) {
+    phaseMs[phase.ordinal()] += dtMs;
+    faultBits |= faults;
+    ultrasoundMs += sounding ? dtMs : 0;
+    heaterMs += heating ? dtMs : 0;
+    if (phase == Phase.CLEANING || phase == Phase.DEGASSING) {
+      minimumMilliC = Math.min(minimumMilliC, milliC);
+      maximumMilliC = Math.max(maximumMilliC, milliC);
+      sumMilliCMs += (long) milliC * dtMs;
+    }
+  }
+
+  /** Takes note of the faults that ended the cycle. */
+  void endedBy(int faults) {
+    faultBits |= faults;
+  }
+
+  /** Number of the cycle since power-up, from 1; 0 before the first. */
+  public int number() {
+    return number;
+  }
+
+  /** The programme. */
+  public Programme programme() {
+    return programme;
+  }
+
+  /** The setpoint, m°C. */
+  public int setpointMilliC() {
+    return setpointMilliC;
+  }
+
+  /** Uptime at the start of the cycle, ms. */
+  public long startedMs() {
+    return startedMs;
+  }
+
+  /** How often the cycle was paused. */
+  public int interruptions() {
+    return interruptions;
+  }
+
+  /** Whether the solution was degassed in this cycle. */
+  public boolean isDegassed() {
+    return degassed;
+  }
+
+  /** Faults latched during the cycle, one bit each. */
+  public int faultBits() {
+    return faultBits;
+  }
+
+  /** Time spent in a phase, ms. */
+  public long phaseMs(Phase phase) {
+    return phaseMs[phase.ordinal()];
+  }
+
+  /** Time for which the ultrasound was driven, ms. */
+  public long ultrasoundMs() {
+    return ultrasoundMs;
+  }
+
+  /** Time for which the heater was on, ms. */
+  public long heaterMs() {
+    return heaterMs;
+  }
+
+  /**
+   * True when the cycle has degassed or cleaned for any time, so that there are temperatures to
+   * tell.
+   */
+  public boolean hasTemperatures() {
+    return workedMs() > 0;
+  }
+
+  /** Lowest temperature while degassing and cleaning, m°C; see {@link #hasTemperatures()}. */
+  public int minimumMilliC() {
+    return minimumMilliC;
+  }
+
+  /** Highest temperature while degassing and cleaning, m°C; see {@link #hasTemperatures()}. */
+  public int maximumMilliC() {
+    return maximumMilliC;
+  }
+
+  /**
+   * Mean temperature over the time of degassing and cleaning, m°C; see {@link #hasTemperatures()}.
+   */
+  public int meanMilliC() {
+    return (int) (sumMilliCMs / Math.max(1, workedMs()));
+  }
+
+  private long workedMs() {
+    return phaseMs(Phase.CLEANING) + phaseMs(Phase.DEGASSING);
+  }
+}

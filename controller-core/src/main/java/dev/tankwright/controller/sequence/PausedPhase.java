@@ -1,0 +1,52 @@
+package dev.tankwright.controller.sequence;
+
+import dev.tankwright.controller.board.Command;
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.HoldTimer;
+import dev.tankwright.controller.board.Parameter;
+import dev.tankwright.controller.board.Refusal;
+import dev.tankwright.controller.board.StateWords;
+
+/** Holds a cycle until the operator resumes or stops it. Closing the lid does nothing by itself. */
+final class PausedPhase {
+  private final HoldTimer pause;
+
+  PausedPhase(DeviceProfile profile) {
+    pause = new HoldTimer(profile.get(Parameter.PAUSE_MAXIMUM));
+  }
+
+  Trigger decide(Situation s) {
+    if (!s.inputs.mainsPresent) {
+      return Trigger.MAINS_LOST;
+    }
+    if (s.takes(Command.STOP)) {
+      return Trigger.STOP_ASKED;
+    }
+    if (s.takes(Command.RESUME)) {
+      return resume(s);
+    }
+    return pause.run(true, s.dtMs()) ? Trigger.PAUSE_EXPIRED : Trigger.NONE;
+  }
+
+  void enter() {
+    pause.reset();
+  }
+
+  void carry(StateWords state) {
+    pause.carry(state);
+  }
+
+  private static Trigger resume(Situation s) {
+    if (!s.measured.lid().isClosed()) {
+      return s.refuse(Refusal.LID_OPEN);
+    }
+    if (!s.measured.isMinimumWet()) {
+      return s.refuse(Refusal.LEVEL_TOO_LOW);
+    }
+    return switch (s.cycle.heldPhase) {
+      case DEGASSING -> Trigger.RESUMED_DEGASSING;
+      case CLEANING -> Trigger.RESUMED_CLEANING;
+      default -> Trigger.RESUMED_HEATING;
+    };
+  }
+}

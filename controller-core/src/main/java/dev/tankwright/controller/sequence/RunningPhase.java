@@ -1,0 +1,25 @@
+package dev.tankwright.controller.sequence;
+
+import dev.tankwright.controller.board.Command;
+
+/** What heating, degassing and cleaning have in common: what ends or holds them from outside. */
+final class RunningPhase {
+  private RunningPhase() {}
+
+  /**
+   * The trigger that ends or holds a running phase, or {@link Trigger#NONE}. An open lid comes
+   * before any wish of the operator.
+   */
+  static Trigger decide(Situation s) {
+    if (!s.inputs.mainsPresent) {
+      return Trigger.MAINS_LOST;
+    }
+    if (s.takes(Command.STOP)) {
+      return Trigger.STOP_ASKED;
+    }
+    if (!s.measured.lid().isClosed()) {
+      return Trigger.LID_OPENED;
+    }
+    return s.takes(Command.PAUSE) ? Trigger.PAUSE_ASKED : Trigger.NONE;
+  }
+}

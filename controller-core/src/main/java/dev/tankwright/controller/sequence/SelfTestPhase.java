@@ -1,0 +1,36 @@
+package dev.tankwright.controller.sequence;
+
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.HoldTimer;
+import dev.tankwright.controller.board.Inputs;
+import dev.tankwright.controller.board.Parameter;
+import dev.tankwright.controller.board.StateWords;
+
+/**
+ * Waits until everything has been in order for a while. What is out of order for long is a
+ * monitor's affair.
+ */
+final class SelfTestPhase {
+  private final HoldTimer inOrder;
+
+  SelfTestPhase(DeviceProfile profile) {
+    inOrder = new HoldTimer(profile.get(Parameter.SELF_TEST_TIME));
+  }
+
+  Trigger decide(Situation s) {
+    Inputs in = s.inputs;
+    boolean sensors = s.measured.control().isValid() && s.measured.cutOff().isValid();
+    boolean still = !in.heaterCurrent && !in.generatorRunning && !in.generatorFault;
+    boolean contacts = !s.measured.lid().isContradictory() && in.drainClosedEnd;
+    boolean passed = inOrder.run(sensors && still && contacts && in.mainsPresent, s.dtMs());
+    return passed ? Trigger.SELF_TEST_PASSED : Trigger.NONE;
+  }
+
+  void enter() {
+    inOrder.reset();
+  }
+
+  void carry(StateWords state) {
+    inOrder.carry(state);
+  }
+}

@@ -1,0 +1,63 @@
+package dev.tankwright.controller.sequence;
+
+import dev.tankwright.controller.board.Command;
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Fault;
+import dev.tankwright.controller.board.NoticeKind;
+import dev.tankwright.controller.board.Programme;
+import dev.tankwright.controller.board.Recipe;
+import dev.tankwright.controller.board.Refusal;
+
+/** Ready: accepts a start when everything a cycle needs is there. */
+final class StandbyPhase {
+  private final RecipeLimits limits;
+
+  StandbyPhase(DeviceProfile profile) {
+    limits = new RecipeLimits(profile);
+  }
+
+  Trigger decide(Situation s) {
+    if (s.takes(Command.START)) {
+      Refusal refusal = hindrance(s);
+      return refusal == null ? start(s) : s.refuse(refusal);
+    }
+    if (s.takes(Command.DRAIN)) {
+      return s.inputs.mainsPresent ? Trigger.DRAIN_ASKED : s.refuse(Refusal.MAINS_ABSENT);
+    }
+    if (s.takes(Command.FRESH_SOLUTION)) {
+      s.solution.renewed();
+      s.journal.note(NoticeKind.SOLUTION_FILLED, 0, 0);
+    }
+    if (s.takes(Command.ACKNOWLEDGE)) {
+      s.faults.acknowledge();
+    }
+    return Trigger.NONE;
+  }
+
+  private Refusal hindrance(Situation s) {
+    if (!s.inputs.mainsPresent) {
+      return Refusal.MAINS_ABSENT;
+    }
+    if (!s.measured.lid().isClosed()) {
+      s.faults.raise(Fault.LID_OPEN_AT_START);
+      return Refusal.LID_OPEN;
+    }
+    if (!s.measured.isMinimumWet()) {
+      s.faults.raise(Fault.LEVEL_LOW_AT_START);
+      return Refusal.LEVEL_TOO_LOW;
+    }
+    if (!s.inputs.drainClosedEnd) {
+      return Refusal.DRAIN_NOT_CLOSED;
+    }
+    return limits.allow(s.inputs.recipe) ? null : Refusal.RECIPE_OUT_OF_RANGE;
+  }
+
+  private static Trigger start(Situation s) {
+    Recipe recipe = s.inputs.recipe;
+    boolean foil = recipe.programme() == Programme.FOIL_CHECK;
+    boolean degas = s.solution.isDegasOwed() || foil || recipe.programme() == Programme.DEGAS_ONLY;
+    s.faults.acknowledge();
+    s.cycle.begin(recipe, degas, foil);
+    return Trigger.STARTED;
+  }
+}
