@@ -1,5 +1,7 @@
 package dev.tankwright.controller.board;
 
+import java.util.Objects;
+
 /**
  * The set values of one cycle.
  *
@@ -13,8 +15,9 @@ public record Recipe(Programme programme, int setpointMilliC, int degasMs, int c
 
   private static final int MINUTE = 60_000;
 
-  /** Refuses times that no cycle can have. */
+  /** Refuses times that no cycle can have, and a programme that is none. */
   public Recipe {
+    Objects.requireNonNull(programme, "a recipe needs a programme");
     if (degasMs < 1 || cleanMs < 0) {
       throw new IllegalArgumentException(
           "a recipe needs a degassing time of at least 1 ms and no negative cleaning time");
