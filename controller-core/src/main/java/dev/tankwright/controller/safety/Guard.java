@@ -45,8 +45,8 @@ public final class Guard {
   /** Drives the pins: every one is wanted AND permitted. */
   public void drive(Inputs inputs, Measurements measured, Wanted wanted, Outputs outputs) {
     boolean healthy = inputs.mainsPresent && !latch.isStopping();
-    boolean drainShut = inputs.drainClosedEnd && !inputs.drainOpenEnd && !driven.drain;
-    boolean filled = healthy && !monitors.isDry() && drainShut;
+    boolean shut = measured.isDrainShut() && !driven.drain;
+    boolean filled = healthy && !monitors.isDry() && shut;
     boolean heat = filled && measured.control().isValid() && measured.cutOff().isValid();
     boolean sound = filled && measured.lid().isClosed();
     driven.heater = wanted.heater && heat;
