@@ -9,7 +9,7 @@ import java.util.Objects;
  * @param setpointMilliC temperature at which the cycle runs, m°C; the profile bounds it
  * @param degasMs how long the solution is degassed when degassing is owed or is the programme's
  *     purpose, ms, at least 1
- * @param cleanMs how long the load is cleaned, ms; 0 when the programme only degasses
+ * @param cleanMs how long the load is cleaned, ms; 0 exactly when the programme only degasses
  */
 public record Recipe(Programme programme, int setpointMilliC, int degasMs, int cleanMs) {
 
@@ -24,6 +24,9 @@ public record Recipe(Programme programme, int setpointMilliC, int degasMs, int c
     }
     if (cleanMs == 0 && programme != Programme.DEGAS_ONLY) {
       throw new IllegalArgumentException(programme + " needs a cleaning time above 0 ms");
+    }
+    if (cleanMs > 0 && programme == Programme.DEGAS_ONLY) {
+      throw new IllegalArgumentException("DEGAS_ONLY cleans nothing: its cleaning time is 0 ms");
     }
   }
 
