@@ -21,7 +21,6 @@ final class OverTemperatureMonitor extends Monitor {
   void scan(Watch w, FaultLatch latch) {
     boolean known = w.measured.cutOff().isValid();
     int milliC = w.measured.cutOff().milliC();
-    watch(
-        known && milliC >= limitMilliC, !known || milliC > releaseMilliC, w.dtMs(), latch);
+    watch(known && milliC >= limitMilliC, !known || milliC > releaseMilliC, w.dtMs(), latch);
   }
 }

@@ -60,8 +60,7 @@ public final class CycleTally {
    *     be believed
    * @param faults latched faults, one bit each
    */
-  void scan(
-      Phase phase, Channel control, boolean sounding, boolean heating, int faults, int dtMs) {
+  void scan(Phase phase, Channel control, boolean sounding, boolean heating, int faults, int dtMs) {
     phaseMs[phase.ordinal()] += dtMs;
     faultBits |= faults;
     ultrasoundMs += sounding ? dtMs : 0;
