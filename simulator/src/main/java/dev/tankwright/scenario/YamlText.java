@@ -39,7 +39,7 @@ final class YamlText {
   private static void refuseUnseen(String text, Problems problems) throws ScenarioException {
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      if (c >= ' ' && c <= '~' || c == '\n' || c == '\r') {
+      if ((c >= ' ' && c <= '~') || c == '\n' || c == '\r') {
         continue;
       }
       if (c == '\t') {

@@ -101,8 +101,8 @@ final class YamlTree {
           place, "anchors (&) and aliases (*) are not used here; write the value out");
     }
     boolean tagged =
-        event instanceof ScalarEvent scalar && scalar.getTag().isPresent()
-            || event instanceof CollectionStartEvent collection && collection.getTag().isPresent();
+        (event instanceof ScalarEvent scalar && scalar.getTag().isPresent())
+            || (event instanceof CollectionStartEvent block && block.getTag().isPresent());
     if (tagged) {
       throw problems.stop(place, "tags (!) are not used here; write the value alone");
     }
