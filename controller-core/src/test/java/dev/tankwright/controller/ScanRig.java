@@ -32,6 +32,9 @@ public final class ScanRig {
   /** Degasses for 20 s and cleans for 30 s at 40 °C: quick, and in everything else as usual. */
   public static final Recipe SHORT = new Recipe(Programme.MEDIUM, 40_000, 20_000, 30_000);
 
+  /** Just above the dead band of {@link #SHORT}: the setpoint is reached and the heater rests. */
+  public static final double WARM = 40.4;
+
   public final DeviceProfile profile;
   public final CleanerController controller;
   public final Inputs inputs = new Inputs();
@@ -61,7 +64,10 @@ public final class ScanRig {
     return selfTested(DeviceProfile.sixLitre());
   }
 
-  /** In the given phase, by the shortest way that an operator could take; at 40 °C if running. */
+  /**
+   * In the given phase, by the shortest way that an operator could take; warm and with the heater
+   * at rest once it has heated.
+   */
   public static ScanRig in(Phase phase, DeviceProfile profile) {
     if (phase == Phase.SELF_TEST) {
       return poweredUp(profile).advance(SCAN).expect(phase);
@@ -72,10 +78,10 @@ public final class ScanRig {
       case DRAINING -> rig.press(Command.DRAIN);
       case LOCKOUT -> rig.tripOnSensor();
       case HEATING -> rig.start(SHORT);
-      case DEGASSING -> rig.start(SHORT).warm(40).advance(SCAN);
-      case CLEANING -> rig.start(SHORT).warm(40).until(Phase.CLEANING, 60_000);
+      case DEGASSING -> rig.start(SHORT).warm(WARM).advance(SCAN);
+      case CLEANING -> rig.start(SHORT).warm(WARM).until(Phase.CLEANING, 60_000);
       case PAUSED -> rig.start(SHORT).press(Command.PAUSE);
-      case COMPLETE -> rig.start(SHORT).warm(40).until(Phase.COMPLETE, 90_000);
+      case COMPLETE -> rig.start(SHORT).warm(WARM).until(Phase.COMPLETE, 90_000);
       default -> fail("no way to " + phase);
     }
     return rig.expect(phase);
@@ -265,9 +271,12 @@ public final class ScanRig {
     return expect(Phase.LOCKOUT).expectNothingDriven();
   }
 
-  /** A reset is accepted; the fault has been announced once raised and once cleared. */
+  /**
+   * A reset is accepted; the fault has been announced once raised and once cleared. The scan before
+   * is the one in which the monitors see that the cause is gone.
+   */
   public ScanRig expectResetAccepted(Fault fault) {
-    press(Command.RESET).expect(Phase.SELF_TEST).expectNoFault().expectNothingDriven();
+    scan(SCAN).press(Command.RESET).expect(Phase.SELF_TEST).expectNoFault().expectNothingDriven();
     assertNull(outputs.panel.refusal);
     assertTrue(outputs.cutOffRelay, "the cut-off relay closes again");
     return expectAnnouncedOnce(fault);
