@@ -44,9 +44,9 @@ class EventfulCycleTest {
     bath.lid(false).run(500).command(Command.RESUME).lid(true).run(3_000).command(Command.RESUME);
     assertEquals(
         List.of(
-            "CYCLE_PAUSED cycle/0001 {cycle=1, cause=OPERATOR}",
+            "CYCLE_PAUSED cycle/0001 {cycle=1, cause=OPERATOR, phase=DEGASSING}",
             "CYCLE_RESUMED cycle/0001 {cycle=1, phase=DEGASSING}",
-            "CYCLE_PAUSED cycle/0001 {cycle=1, cause=LID}",
+            "CYCLE_PAUSED cycle/0001 {cycle=1, cause=LID, phase=DEGASSING}",
             "COMMAND_REFUSED cycle/0001 {command=RESUME, refusal=LID_OPEN}",
             "CYCLE_RESUMED cycle/0001 {cycle=1, phase=DEGASSING}"),
         since(0));
@@ -176,7 +176,7 @@ class EventfulCycleTest {
     bath.command(Command.PAUSE).command(Command.DRAIN);
     assertEquals(
         List.of(
-            "CYCLE_PAUSED cycle/0001 {cycle=1, cause=OPERATOR}",
+            "CYCLE_PAUSED cycle/0001 {cycle=1, cause=OPERATOR, phase=DEGASSING}",
             "COMMAND_REFUSED cycle/0001 {command=DRAIN, refusal=NOT_IN_THIS_PHASE}"),
         since(0));
   }

@@ -18,8 +18,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * A whole cycle, driven on an ideal bath that starts at its setpoint, so that every moment follows
- * from the profile: self test 500 ms (the very first scan counts as 0 ms, so one more), then the
- * scans of 10 ms at which something is asked.
+ * from the profile: self test 500 ms, then the scans of 10 ms at which something is asked.
  */
 class WholeCycleEventsTest {
   private static final Recipe MEDIUM = Recipe.standard(Programme.MEDIUM);
@@ -46,7 +45,7 @@ class WholeCycleEventsTest {
             .toList();
     assertEquals(
         List.of(
-            "510 PHASE_CHANGED - {from=SELF_TEST, to=STANDBY}",
+            "500 PHASE_CHANGED - {from=SELF_TEST, to=STANDBY}",
             "1000 PHASE_CHANGED cycle/0001 {from=STANDBY, to=HEATING}",
             "1000 CYCLE_STARTED cycle/0001 {cycle=1, programme=MEDIUM, setpointCelsius=40.0,"
                 + " operator=op-7, load=tray 12}",
