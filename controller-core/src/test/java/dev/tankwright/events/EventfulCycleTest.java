@@ -11,6 +11,7 @@ import dev.tankwright.controller.board.NoticeKind;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -55,6 +56,14 @@ class EventfulCycleTest {
     assertEquals(2, record().interruptions());
     // The two pauses as driven: 2000 ms and the scan of the resume; 500 + 10 + 3000 ms.
     assertEquals(2_010 + 3_510, record().phaseMs().get(Phase.PAUSED));
+  }
+
+  @Test
+  void phaseTimesAddUpToTheWholeCycle() {
+    startLight();
+    bath.command(Command.PAUSE).run(2_000).command(Command.RESUME).run(700_000);
+    long whole = Duration.between(record().started(), record().ended()).toMillis();
+    assertEquals(whole, record().phaseMs().values().stream().mapToLong(Long::longValue).sum());
   }
 
   @Test
