@@ -43,7 +43,7 @@ final class Html {
     if (c < 0x20) {
       return c == '\t' || c == '\n' || c == '\r';
     }
-    boolean turnsDirection = c >= 0x202A && c <= 0x202E || c >= 0x2066 && c <= 0x2069;
+    boolean turnsDirection = (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
     return !(c >= 0x7F && c < 0xA0) && !turnsDirection;
   }
 

@@ -35,6 +35,7 @@ final class PlotRows {
           Signal.LID_OPEN,
           Signal.LEVEL_LOW,
           Signal.DEGAS_OWED,
+          Signal.LIMITER_TRIPPED,
           Signal.FAULT);
 
   private static final int WHOLE_UP_TO = 6_000;

@@ -27,8 +27,8 @@ final class XmlText {
     return point == '\t'
         || point == '\n'
         || point == '\r'
-        || point >= 0x20 && point <= 0xD7FF
-        || point >= 0xE000 && point <= 0xFFFD
+        || (point >= 0x20 && point <= 0xD7FF)
+        || (point >= 0xE000 && point <= 0xFFFD)
         || point >= 0x10000;
   }
 }

@@ -9,7 +9,7 @@ const charts = [
       { name: "Wall", colour: "wall", width: 1, values: run.line("wall-temperature") },
       { name: "Measured", colour: "measured", width: 1.5, dash: [6, 3], values: run.line("measured-temperature") },
       { name: "Solution", colour: "liquid", width: 2.25, values: run.line("liquid-temperature") },
-      { name: "Setpoint", colour: "setpoint", width: 1.5, dash: [2, 3], step: true, values: run.stepped("setpoint").map((value) => value || null) },
+      { name: "Setpoint", colour: "setpoint", width: 1.5, dash: [3, 3], step: true, values: run.stepped("setpoint").map((value) => value || null) },
       { name: "Cut-off limit", colour: "limit", width: 1.5, dash: [12, 4], step: true, values: run.t.map(() => run.limit) },
     ],
   },
@@ -43,7 +43,7 @@ const stack = document.getElementById("stack");
 const panels = [];
 
 /** The window of all panels, s. */
-const view = { min: 0, max: run.end, moment: 0, fit: false };
+const view = { min: 0, max: run.end, moment: 0, fit: false, placing: false };
 
 const TIME_STEPS = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600, 7200, 14400];
 
@@ -94,7 +94,7 @@ function options(height, axes, series, yRange, hooks) {
   return {
     width: stack.clientWidth,
     height,
-    padding: [4, 12, 0, 0],
+    padding: [4, 22, 0, 0],
     legend: { show: false },
     scales: { x: { time: false, range: () => [0, run.end] }, y: { range: yRange } },
     axes,
