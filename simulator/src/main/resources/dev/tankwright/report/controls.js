@@ -169,12 +169,16 @@ function watch() {
     }
   }).observe(stack);
   matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => redraw(stack.clientWidth));
+  let folded = [];
   addEventListener("beforeprint", () => {
+    folded = document.querySelectorAll("details:not([open])");
     document.documentElement.classList.add("printing");
+    folded.forEach((details) => details.setAttribute("open", ""));
     redraw(680);
   });
   addEventListener("afterprint", () => {
     document.documentElement.classList.remove("printing");
+    folded.forEach((details) => details.removeAttribute("open"));
     redraw(stack.clientWidth);
   });
 }
