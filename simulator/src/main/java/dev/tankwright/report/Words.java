@@ -48,8 +48,11 @@ final class Words {
     if (!Double.isFinite(margin)) {
       return Double.isNaN(margin) ? "unknown" : margin < 0 ? "-inf" : "inf";
     }
+    if (unit.equals("ms")) {
+      return margin(margin / SECOND, "s");
+    }
     if (unit.equals("s") && Math.abs(margin) < 1) {
-      return withUnit(Decimal.of(margin * 1_000, 0), "ms");
+      return withUnit(Decimal.of(margin * SECOND, 0), "ms");
     }
     return withUnit(Decimal.of(margin, decimals(Math.abs(margin))), unit);
   }

@@ -33,6 +33,8 @@ class WordsTest {
     "0.0123, L, 0.012 L",
     "240.4, s, 240 s",
     "0.01, s, 10 ms",
+    "20, ms, 20 ms",
+    "12500, ms, 12.5 s",
     "0.112, '', 0.112",
     "-Infinity, s, -inf",
     "Infinity, K, inf",
