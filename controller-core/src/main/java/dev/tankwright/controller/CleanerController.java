@@ -65,8 +65,7 @@ public final class CleanerController {
     }
     guard.drive(inputs, measured, wanted, outputs);
 
-    sequence.tally(
-        measured.control().milliC(), guard.isSounding(), guard.isHeating(), measured.dtMs());
+    sequence.tally(measured.control(), guard.isSounding(), guard.isHeating(), measured.dtMs());
     indications.show(sequence, measured, faults, outputs);
     pulse = !pulse;
     outputs.watchdogPulse = pulse;

@@ -40,4 +40,32 @@ public record Scenario(
     timeline = List.copyOf(timeline);
     requirements = List.copyOf(requirements);
   }
+
+  /** Highest seed, 2^53 - 1: the highest whole number that every JSON reader keeps exactly. */
+  public static final long HIGHEST_SEED = (1L << 53) - 1;
+
+  /**
+   * The same scenario with another seed.
+   *
+   * @throws IllegalArgumentException when the seed is out of range
+   */
+  public Scenario withSeed(long other) {
+    if (other < 0 || other > HIGHEST_SEED) {
+      throw new IllegalArgumentException(
+          other + " is no seed; it must lie from 0 to " + HIGHEST_SEED);
+    }
+    return new Scenario(
+        file,
+        sha256,
+        title,
+        purpose,
+        device,
+        clock,
+        other,
+        durationMillis,
+        start,
+        profile,
+        timeline,
+        requirements);
+  }
 }

@@ -2,12 +2,14 @@ package dev.tankwright.controller.board;
 
 /**
  * Tells whether a condition has lasted long enough. Holds elapsed time, saturated at its limit, and
- * never a moment, so that states of the controller repeat.
+ * never a moment, so that states of the controller repeat. How late the scan is in which the
+ * condition is first seen does not count: it cannot be known since when it holds.
  */
 public final class HoldTimer {
+  private static final int AT_REST = -1;
+
   private final int limitMs;
-  private int elapsedMs;
-  private boolean expired;
+  private int elapsedMs = AT_REST;
 
   /**
    * Makes a timer at rest.
@@ -32,27 +34,22 @@ public final class HoldTimer {
       reset();
       return false;
     }
-    if (!expired) {
-      expired = elapsedMs >= limitMs;
-      elapsedMs = Math.min(limitMs, elapsedMs + dtMs);
-    }
-    return expired;
+    elapsedMs = elapsedMs == AT_REST ? 0 : Math.min(limitMs, elapsedMs + dtMs);
+    return isExpired();
   }
 
   /** True when the condition has lasted its limit. */
   public boolean isExpired() {
-    return expired;
+    return elapsedMs >= limitMs;
   }
 
   /** Back to rest. */
   public void reset() {
-    elapsedMs = 0;
-    expired = false;
+    elapsedMs = AT_REST;
   }
 
   /** Writes or reads the timer's state. */
   public void carry(StateWords state) {
     elapsedMs = state.carry(elapsedMs);
-    expired = state.carry(expired);
   }
 }

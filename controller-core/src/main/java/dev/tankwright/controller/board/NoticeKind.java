@@ -6,7 +6,10 @@ public enum NoticeKind {
   PHASE_CHANGED,
   /** A cycle started. First: ordinal of the programme; second: setpoint in m°C. */
   CYCLE_STARTED,
-  /** The cycle was paused. First: 0 by the operator, 1 by the lid. */
+  /**
+   * The cycle was paused. First: 0 by the operator, 1 by the lid; second: ordinal of the phase that
+   * is held.
+   */
   CYCLE_PAUSED,
   /** The cycle goes on. First: ordinal of the phase it goes on with. */
   CYCLE_RESUMED,

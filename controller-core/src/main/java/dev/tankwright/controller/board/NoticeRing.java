@@ -48,7 +48,7 @@ public final class NoticeRing {
   /** Writes a notice, or counts it as lost when the ring is full. */
   public void put(NoticeKind kind, int first, int second, long uptimeMs) {
     if (size == kinds.length) {
-      lost++;
+      lost = Math.min(lost, Integer.MAX_VALUE - 1) + 1;
       lastLostUptimeMs = uptimeMs;
       return;
     }

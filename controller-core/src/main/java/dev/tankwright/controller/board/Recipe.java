@@ -1,5 +1,7 @@
 package dev.tankwright.controller.board;
 
+import java.util.Objects;
+
 /**
  * The set values of one cycle.
  *
@@ -7,20 +9,24 @@ package dev.tankwright.controller.board;
  * @param setpointMilliC temperature at which the cycle runs, m°C; the profile bounds it
  * @param degasMs how long the solution is degassed when degassing is owed or is the programme's
  *     purpose, ms, at least 1
- * @param cleanMs how long the load is cleaned, ms; 0 when the programme only degasses
+ * @param cleanMs how long the load is cleaned, ms; 0 exactly when the programme only degasses
  */
 public record Recipe(Programme programme, int setpointMilliC, int degasMs, int cleanMs) {
 
   private static final int MINUTE = 60_000;
 
-  /** Refuses times that no cycle can have. */
+  /** Refuses times that no cycle can have, and a programme that is none. */
   public Recipe {
+    Objects.requireNonNull(programme, "a recipe needs a programme");
     if (degasMs < 1 || cleanMs < 0) {
       throw new IllegalArgumentException(
           "a recipe needs a degassing time of at least 1 ms and no negative cleaning time");
     }
     if (cleanMs == 0 && programme != Programme.DEGAS_ONLY) {
       throw new IllegalArgumentException(programme + " needs a cleaning time above 0 ms");
+    }
+    if (cleanMs > 0 && programme == Programme.DEGAS_ONLY) {
+      throw new IllegalArgumentException("DEGAS_ONLY cleans nothing: its cleaning time is 0 ms");
     }
   }
 

@@ -40,21 +40,13 @@ final class UltrasoundDrive {
 
   private void pulse(int dtMs, Wanted wanted) {
     boolean on = pulseElapsedMs < pulseOnMs;
-    pulseElapsedMs += dtMs;
-    if (pulseElapsedMs >= pulsePeriodMs) {
-      pulseElapsedMs -= pulsePeriodMs;
-    }
+    pulseElapsedMs = (pulseElapsedMs + dtMs) % pulsePeriodMs;
     drive(on, 1_000, centreHz, wanted);
   }
 
   private void sweep(int dtMs, Wanted wanted) {
     drive(true, levelPermille, centreHz + sweepOffsetHz(), wanted);
-    if (sweepHz > 0) {
-      sweepElapsedMs += dtMs;
-      if (sweepElapsedMs >= sweepPeriodMs) {
-        sweepElapsedMs -= sweepPeriodMs;
-      }
-    }
+    sweepElapsedMs = (sweepElapsedMs + dtMs) % sweepPeriodMs;
   }
 
   // A triangle that starts at its lower end: −sweep, up to +sweep at half the period, and back.

@@ -45,7 +45,8 @@ public final class Guard {
   /** Drives the pins: every one is wanted AND permitted. */
   public void drive(Inputs inputs, Measurements measured, Wanted wanted, Outputs outputs) {
     boolean healthy = inputs.mainsPresent && !latch.isStopping();
-    boolean filled = healthy && !monitors.isDry() && inputs.drainClosedEnd && !driven.drain;
+    boolean shut = measured.isDrainShut() && !driven.drain;
+    boolean filled = healthy && !monitors.isDry() && shut;
     boolean heat = filled && measured.control().isValid() && measured.cutOff().isValid();
     boolean sound = filled && measured.lid().isClosed();
     driven.heater = wanted.heater && heat;

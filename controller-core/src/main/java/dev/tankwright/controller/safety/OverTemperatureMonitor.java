@@ -4,7 +4,10 @@ import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Parameter;
 
-/** The second sensor has reached the cut-off limit. Independent of regulation and of its sensor. */
+/**
+ * The second sensor has reached the cut-off limit. Independent of regulation and of its sensor. A
+ * broken circuit is another fault, but as long as it is broken nobody knows that the cause is gone.
+ */
 final class OverTemperatureMonitor extends Monitor {
   private final int limitMilliC;
   private final int releaseMilliC;
@@ -16,7 +19,8 @@ final class OverTemperatureMonitor extends Monitor {
   }
 
   void scan(Watch w, FaultLatch latch) {
+    boolean known = w.measured.cutOff().isValid();
     int milliC = w.measured.cutOff().milliC();
-    watch(milliC >= limitMilliC, milliC > releaseMilliC, w.dtMs(), latch);
+    watch(known && milliC >= limitMilliC, !known || milliC > releaseMilliC, w.dtMs(), latch);
   }
 }

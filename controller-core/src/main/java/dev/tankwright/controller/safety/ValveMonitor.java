@@ -14,7 +14,7 @@ final class ValveMonitor extends Monitor {
     boolean inPlace =
         w.driven.drain
             ? w.inputs.drainOpenEnd && !w.inputs.drainClosedEnd
-            : w.inputs.drainClosedEnd && !w.inputs.drainOpenEnd;
+            : w.measured.isDrainShut();
     watch(!inPlace && w.inputs.mainsPresent, w.dtMs(), latch);
   }
 }

@@ -12,6 +12,7 @@ public final class Measurements {
   private final Lid lid;
   private boolean minimumWet;
   private boolean fillMarkWet;
+  private boolean drainShut;
 
   /** Makes the measurements of a device before its first scan. */
   public Measurements(DeviceProfile profile) {
@@ -30,6 +31,7 @@ public final class Measurements {
     lid.sense(inputs.lidMakeContact, inputs.lidBreakContact, clock.dtMs());
     minimumWet = inputs.minimumLevelWet;
     fillMarkWet = inputs.fillMarkWet;
+    drainShut = inputs.drainClosedEnd && !inputs.drainOpenEnd;
   }
 
   /** Time between scans. */
@@ -65,6 +67,11 @@ public final class Measurements {
   /** True while the contact at the fill mark is wet. */
   public boolean isFillMarkWet() {
     return fillMarkWet;
+  }
+
+  /** True while both end contacts say that the drain is closed; which of two lies is unknown. */
+  public boolean isDrainShut() {
+    return drainShut;
   }
 
   /** Captures or restores what outlasts a scan. */

@@ -47,6 +47,9 @@ public final class Pt1000 {
    * @return m°C
    */
   public static int milliCelsius(int milliOhm) {
+    if (milliOhm <= milliOhm(LOWEST_MILLI_C)) {
+      return LOWEST_MILLI_C;
+    }
     int low = LOWEST_MILLI_C;
     int high = HIGHEST_MILLI_C;
     while (high - low > 1) {

@@ -28,7 +28,7 @@ public final class ScanClock {
   void sense(int millis) {
     int step = started ? millis - lastMillis : 0;
     jumped = step < 0 || step > scanMaximumMs;
-    stalledScans = started && step == 0 ? Math.min(stallScans, stalledScans + 1) : 0;
+    stalledScans = step == 0 ? Math.min(stallScans, stalledScans + 1) : 0;
     dtMs = jumped ? scanMaximumMs : step;
     lastMillis = millis;
     started = true;

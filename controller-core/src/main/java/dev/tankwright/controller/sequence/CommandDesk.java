@@ -16,7 +16,7 @@ final class CommandDesk {
     boolean news = begun && inputs.commandSequence != lastSequence;
     begun = true;
     lastSequence = inputs.commandSequence;
-    return news ? inputs.command : Command.NONE;
+    return news && inputs.command != null ? inputs.command : Command.NONE;
   }
 
   void carry(StateWords state) {

@@ -12,7 +12,7 @@ final class CompletePhase {
       return Trigger.NONE;
     }
     if (s.cycle.foilVerdictDue) {
-      if (s.inputs.foilVerdict == FoilVerdict.NONE) {
+      if (s.inputs.foilVerdict == null || s.inputs.foilVerdict == FoilVerdict.NONE) {
         return s.refuse(Refusal.VERDICT_MISSING);
       }
       s.cycle.foilVerdictDue = false;

@@ -3,6 +3,7 @@ package dev.tankwright.controller.sequence;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
+import dev.tankwright.controller.sensing.Channel;
 
 /**
  * What the record of a cycle says, kept while the cycle runs and until the next one starts.
@@ -23,6 +24,7 @@ public final class CycleTally {
   private int minimumMilliC;
   private int maximumMilliC;
   private long sumMilliCMs;
+  private long measuredMs;
 
   void begin(Recipe recipe, long uptimeMs) {
     number++;
@@ -40,6 +42,7 @@ public final class CycleTally {
     minimumMilliC = Integer.MAX_VALUE;
     maximumMilliC = Integer.MIN_VALUE;
     sumMilliCMs = 0;
+    measuredMs = 0;
   }
 
   void interrupted() {
@@ -53,19 +56,25 @@ public final class CycleTally {
   /**
    * Takes note of one scan of a cycle.
    *
-   * @param milliC temperature by the control sensor, m°C; counts only while degassing and cleaning
+   * @param control the control sensor; counts only while degassing and cleaning, and while it can
+   *     be believed
    * @param faults latched faults, one bit each
    */
-  void scan(Phase phase, int milliC, boolean sounding, boolean heating, int faults, int dtMs) {
+  void scan(Phase phase, Channel control, boolean sounding, boolean heating, int faults, int dtMs) {
     phaseMs[phase.ordinal()] += dtMs;
     faultBits |= faults;
     ultrasoundMs += sounding ? dtMs : 0;
     heaterMs += heating ? dtMs : 0;
-    if (phase == Phase.CLEANING || phase == Phase.DEGASSING) {
-      minimumMilliC = Math.min(minimumMilliC, milliC);
-      maximumMilliC = Math.max(maximumMilliC, milliC);
-      sumMilliCMs += (long) milliC * dtMs;
+    if (control.isValid() && (phase == Phase.CLEANING || phase == Phase.DEGASSING)) {
+      measure(control.milliC(), dtMs);
     }
+  }
+
+  private void measure(int milliC, int dtMs) {
+    minimumMilliC = Math.min(minimumMilliC, milliC);
+    maximumMilliC = Math.max(maximumMilliC, milliC);
+    sumMilliCMs += (long) milliC * dtMs;
+    measuredMs += dtMs;
   }
 
   /** Takes note of the faults that ended the cycle. */
@@ -124,11 +133,11 @@ public final class CycleTally {
   }
 
   /**
-   * True when the cycle has degassed or cleaned for any time, so that there are temperatures to
-   * tell.
+   * True when the cycle has degassed or cleaned for any time with a sensor that works, so that
+   * there are temperatures to tell.
    */
   public boolean hasTemperatures() {
-    return workedMs() > 0;
+    return measuredMs > 0;
   }
 
   /** Lowest temperature while degassing and cleaning, m°C; see {@link #hasTemperatures()}. */
@@ -145,10 +154,6 @@ public final class CycleTally {
    * Mean temperature over the time of degassing and cleaning, m°C; see {@link #hasTemperatures()}.
    */
   public int meanMilliC() {
-    return (int) (sumMilliCMs / Math.max(1, workedMs()));
-  }
-
-  private long workedMs() {
-    return phaseMs(Phase.CLEANING) + phaseMs(Phase.DEGASSING);
+    return (int) (sumMilliCMs / Math.max(1, measuredMs));
   }
 }

@@ -22,10 +22,10 @@ final class PausedPhase {
     if (s.takes(Command.STOP)) {
       return Trigger.STOP_ASKED;
     }
-    if (s.takes(Command.RESUME)) {
-      return resume(s);
-    }
-    return pause.run(true, s.dtMs()) ? Trigger.PAUSE_EXPIRED : Trigger.NONE;
+    // The pause lasts on while a resume is refused, however often it is tried.
+    boolean expired = pause.run(true, s.dtMs());
+    Trigger resumed = s.takes(Command.RESUME) ? resume(s) : Trigger.NONE;
+    return resumed == Trigger.NONE && expired ? Trigger.PAUSE_EXPIRED : resumed;
   }
 
   void enter() {

@@ -7,8 +7,8 @@ final class RunningPhase {
   private RunningPhase() {}
 
   /**
-   * The trigger that ends or holds a running phase, or {@link Trigger#NONE}. An open lid comes
-   * before any wish of the operator.
+   * The trigger that ends or holds a running phase, or {@link Trigger#NONE}. A stop ends the cycle
+   * whether or not the lid is open; an open lid holds it before the operator's pause does.
    */
   static Trigger decide(Situation s) {
     if (!s.inputs.mainsPresent) {

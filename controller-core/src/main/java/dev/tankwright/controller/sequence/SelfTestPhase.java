@@ -21,7 +21,7 @@ final class SelfTestPhase {
     Inputs in = s.inputs;
     boolean sensors = s.measured.control().isValid() && s.measured.cutOff().isValid();
     boolean still = !in.heaterCurrent && !in.generatorRunning && !in.generatorFault;
-    boolean contacts = !s.measured.lid().isContradictory() && in.drainClosedEnd;
+    boolean contacts = !s.measured.lid().isContradictory() && s.measured.isDrainShut();
     boolean passed = inOrder.run(sensors && still && contacts && in.mainsPresent, s.dtMs());
     return passed ? Trigger.SELF_TEST_PASSED : Trigger.NONE;
   }

@@ -10,6 +10,7 @@ import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.drive.Demand;
 import dev.tankwright.controller.drive.Sound;
 import dev.tankwright.controller.safety.FaultLatch;
+import dev.tankwright.controller.sensing.Channel;
 import dev.tankwright.controller.sensing.Measurements;
 
 /** Decides what should happen: runs the present phase, and is the one place that changes it. */
@@ -92,9 +93,9 @@ public final class Sequence {
   }
 
   /** Takes note of what was driven in this scan, for the record of the cycle. */
-  public void tally(int milliC, boolean sounding, boolean heating, int dtMs) {
+  public void tally(Channel control, boolean sounding, boolean heating, int dtMs) {
     if (phase.isInCycle()) {
-      tally.scan(phase, milliC, sounding, heating, faults.bits(), dtMs);
+      tally.scan(phase, control, sounding, heating, faults.bits(), dtMs);
     }
   }
 

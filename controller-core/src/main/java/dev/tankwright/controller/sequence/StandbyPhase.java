@@ -46,7 +46,7 @@ final class StandbyPhase {
       s.faults.raise(Fault.LEVEL_LOW_AT_START);
       return Refusal.LEVEL_TOO_LOW;
     }
-    if (!s.inputs.drainClosedEnd) {
+    if (!s.measured.isDrainShut()) {
       return Refusal.DRAIN_NOT_CLOSED;
     }
     return limits.allow(s.inputs.recipe) ? null : Refusal.RECIPE_OUT_OF_RANGE;
