@@ -34,6 +34,7 @@ final class RandomBoard {
   private int spell;
   private int mischief;
   private int standing;
+  private boolean blocked;
 
   RandomBoard(long seed, DeviceProfile profile) {
     random = new Random(seed);
@@ -85,7 +86,7 @@ final class RandomBoard {
     spell--;
     in.millis += step();
     board.answer(out, in, 10);
-    if (out.drainValveOpen && random.nextInt(300) == 0) {
+    if (out.drainValveOpen && !blocked && random.nextInt(300) == 0) {
       in.minimumLevelWet = false;
       in.fillMarkWet = false;
     }
@@ -104,6 +105,7 @@ final class RandomBoard {
     in.fillMarkWet = random.nextBoolean();
     board.heaterCurrent = feedback(10);
     board.generatorRunning = feedback(10);
+    blocked = random.nextInt(3) == 0;
     board.valveJammed = random.nextInt(10) == 0;
     in.controlSensorCounts = random.nextInt(3) == 0 ? coldCounts : warmCounts;
     in.cutOffSensorCounts = in.controlSensorCounts;
@@ -146,9 +148,9 @@ final class RandomBoard {
     return random.nextInt(10) == 0 ? null : COMMANDS[random.nextInt(COMMANDS.length)];
   }
 
-  private static Command sensible(Phase phase) {
+  private Command sensible(Phase phase) {
     return switch (phase) {
-      case STANDBY -> Command.START;
+      case STANDBY -> random.nextInt(5) == 0 ? Command.DRAIN : Command.START;
       case PAUSED -> Command.RESUME;
       case COMPLETE -> Command.ACKNOWLEDGE;
       case LOCKOUT -> Command.RESET;
