@@ -25,6 +25,9 @@ final class RandomBoard {
 
   private static final int[] MISCHIEF = {0, 2, 20, 1_000};
 
+  /** How many of the sensor counts are temperatures of a bath that is not too hot. */
+  private static final int TEMPERATURES = 4;
+
   private final Random random;
   private final IdealBoard board = new IdealBoard();
   private final Recipe[] recipes = recipes();
@@ -150,7 +153,7 @@ final class RandomBoard {
 
   private Command sensible(Phase phase) {
     return switch (phase) {
-      case STANDBY -> random.nextInt(5) == 0 ? Command.DRAIN : Command.START;
+      case STANDBY -> random.nextInt(10) == 0 ? Command.DRAIN : Command.START;
       case PAUSED -> Command.RESUME;
       case COMPLETE -> Command.ACKNOWLEDGE;
       case LOCKOUT -> Command.RESET;
@@ -159,7 +162,7 @@ final class RandomBoard {
   }
 
   private void disturb(Inputs in) {
-    switch (random.nextInt(12)) {
+    switch (random.nextInt(13)) {
       case 0 -> in.lidMakeContact = !in.lidMakeContact;
       case 1 -> in.lidBreakContact = !in.lidBreakContact;
       case 2 -> toggleLid(in);
@@ -171,8 +174,14 @@ final class RandomBoard {
       case 8 -> in.drainOpenEnd = !in.drainOpenEnd;
       case 9 -> in.drainClosedEnd = !in.drainClosedEnd;
       case 10 -> in.controlSensorCounts = sensorCounts[random.nextInt(sensorCounts.length)];
-      default -> in.cutOffSensorCounts = sensorCounts[random.nextInt(sensorCounts.length)];
+      case 11 -> in.cutOffSensorCounts = sensorCounts[random.nextInt(sensorCounts.length)];
+      default -> sameTemperature(in);
     }
+  }
+
+  private void sameTemperature(Inputs in) {
+    in.controlSensorCounts = sensorCounts[random.nextInt(TEMPERATURES)];
+    in.cutOffSensorCounts = in.controlSensorCounts;
   }
 
   private static void toggleLid(Inputs in) {
