@@ -77,7 +77,7 @@ final class RandomBoard {
         .with(Parameter.DISAGREE_TIME, 500)
         .with(Parameter.VALVE_TIME, 1_500)
         .with(Parameter.REGULATION, (int) (seed % 2))
-        .with(Parameter.EFFECT_TIME, seed % 3 == 0 ? 90_000 : 30_000)
+        .with(Parameter.EFFECT_TIME, seed % 4 < 2 ? 90_000 : 30_000)
         .with(Parameter.HEAT_UP_MAXIMUM, 60_000);
   }
 
@@ -102,7 +102,7 @@ final class RandomBoard {
   private void beginSpell(Inputs in) {
     // Calm, lively, or wild: how many scans in a thousand change something.
     mischief = MISCHIEF[random.nextInt(MISCHIEF.length)];
-    spell = 1 + random.nextInt(mischief == 1_000 ? 200 : 8_000);
+    spell = 1 + random.nextInt(mischief == 0 ? 15_000 : mischief == 1_000 ? 200 : 4_000);
     IdealBoard.rest(in);
     in.generatorFault = false;
     in.fillMarkWet = random.nextBoolean();
