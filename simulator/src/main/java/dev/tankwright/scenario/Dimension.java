@@ -91,17 +91,17 @@ enum Dimension {
     };
   }
 
-  /** What may be written, for a message: {@code L or mL}. */
+  /** What may be written, to follow on the noun in a message: {@code , in L or mL}. */
   String choices() {
     return switch (this) {
-      case TEMPERATURE -> "°C or °F";
-      case VOLUME -> "L or mL";
-      case TIME -> "ms, s, min or h";
-      case FRACTION -> "% (or a plain fraction of 1)";
-      case FREQUENCY -> "Hz or kHz";
-      case RESISTANCE -> "ohm or \u03a9";
-      case NUMBER -> "no unit";
-      case DIFFERENCE, POWER -> base;
+      case TEMPERATURE -> ", in °C or °F";
+      case VOLUME -> ", in L or mL";
+      case TIME -> ", in ms, s, min or h";
+      case FRACTION -> ", in % or as a plain fraction of 1";
+      case FREQUENCY -> ", in Hz or kHz";
+      case RESISTANCE -> ", in ohm or \u03a9";
+      case DIFFERENCE, POWER -> ", in " + base;
+      case NUMBER -> " without a unit";
     };
   }
 }

@@ -101,9 +101,9 @@ class AmountParserTest {
             + " temperature, in °C or °F",
         "DIFFERENCE | 2 °C | 2 | x is '2 °C', a temperature; x is a temperature difference, in K",
         "TIME | 5 sec | 2 | x has the unknown unit 'sec'; x is a time, in ms, s, min or h",
-        "NUMBER | 5 s | 2 | x is '5 s', a time; x is a plain number, in no unit",
-        "FRACTION | 5 L | 2 | x is '5 L', a volume; x is a fraction, in % (or a plain fraction of"
-            + " 1)"
+        "NUMBER | 5 s | 2 | x is '5 s', a time; x is a plain number without a unit",
+        "FRACTION | 5 L | 2 | x is '5 L', a volume; x is a fraction, in % or as a plain fraction of"
+            + " 1"
       })
   void saysWhatIsWrong(Dimension dimension, String text, int offset, String message) {
     TextFault fault = assertThrows(TextFault.class, () -> AmountParser.parse(text, dimension, "x"));
