@@ -6,8 +6,7 @@ import java.util.List;
 
 /**
  * Kinds of quantity in scenario files, each with the units that are accepted. All conversions are
- * exact; those of °F follow its definition in the SI brochure's companion tables (t/°C = (t/°F -
- * 32) × 5/9).
+ * exact; °F follows its definition, t/°C = (t/°F - 32) × 5/9 (NIST SP 811; cited from memory).
  */
 enum Dimension {
   /** In °C. */

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Conversions are held against their definitions: 1 L = 1000 mL, 1 min = 60 s and 1 h = 3600 s (SI
- * brochure, 9th edition, tables 7 and 8), t/°C = (t/°F - 32) / 1.8 (NIST SP 811, B.8).
+ * brochure, table 8), t/°C = (t/°F - 32) / 1.8 (NIST SP 811); both cited from memory.
  */
 class AmountParserTest {
 

@@ -67,7 +67,7 @@ class BadBytesTest {
     assertRefused("2:10: the byte 0xb0" + advice, "a: b\nfill: 19 °C\n".getBytes(ISO_8859_1));
     assertRefused("1:1: the byte 0xfe" + advice, new byte[] {(byte) 0xfe, (byte) 0xff, 0, 97});
     assertRefused("1:4: the byte 0xc3" + advice, new byte[] {'a', ':', ' ', (byte) 0xc3});
-    // Overlong and surrogate forms: RFC 3629, sections 3 and 10.
+    // Overlong and surrogate forms: RFC 3629, sections 3 and 10, cited from memory.
     assertRefused("1:1: the byte 0xc0" + advice, new byte[] {(byte) 0xc0, (byte) 0x80});
     assertRefused(
         "1:1: the byte 0xed" + advice, new byte[] {(byte) 0xed, (byte) 0xa0, (byte) 0x80});

@@ -57,7 +57,7 @@ class ScenarioReaderTest {
     assertEquals("never heater", requirement.statement());
   }
 
-  /** The digest of FIPS 180-4's one-block example message "abc" tells that it is SHA-256. */
+  /** SHA-256 of "abc" is the one-block example of FIPS 180-2, appendix B.1 (cited from memory). */
   @Test
   void namesTheBytesItRead() throws ScenarioException {
     assertEquals(64, read(SMALL).sha256().length());
