@@ -87,11 +87,13 @@ function tell() {
   const near = (view.max - view.min) / 150;
   const marks = allMarks.filter((mark) => Math.abs(mark.at - view.moment) <= near);
   const readout = document.getElementById("readout");
-  const text = marks.length === 0 ? "" : `${marks[0].kind}: ${marks[0].text}${marks.length > 1 ? `, and ${marks.length - 1} more here` : ""}`;
+  const more = marks.length > 1 ? `, and ${marks.length - 1} more here` : "";
+  const text = marks.length === 0 ? "" : `${marks[0].kind}: ${marks[0].text}${more}`;
+  const range = `${clockText(view.min, decimals)} to ${clockText(view.max, decimals)}`;
   readout.replaceChildren(
     make("strong", "", clockText(view.moment, Math.max(decimals, 1))),
     make("span", "mark", text),
-    make("span", "window", `window ${clockText(view.min, decimals)} to ${clockText(view.max, decimals)} min:s`),
+    make("span", "window", `window ${range} min:s`),
   );
   tellValues();
 }
@@ -114,9 +116,15 @@ function onKey(event) {
   if (act && event.target === stack && !event.ctrlKey && !event.metaKey && !event.altKey) {
     event.preventDefault();
     act(event);
-    const phase = stayAt(run.phases, view.moment);
-    document.getElementById("said").textContent = `${clockText(view.moment, 1)}, ${phase ? phase.name : ""}, solution ${charts[0].lines[2].output.textContent} degrees Celsius`;
+    say();
   }
+}
+
+/** Where the cursor stands, for a screen reader. */
+function say() {
+  const warmth = charts[0].lines.find((line) => line.colour === "liquid").output.textContent;
+  const place = `${clockText(view.moment, 1)}, ${view.phaseWord.textContent}`;
+  document.getElementById("said").textContent = `${place}, solution ${warmth} degrees Celsius`;
 }
 
 function onClick(event) {

@@ -1,0 +1,100 @@
+package dev.tankwright.controller.safety;
+
+import static dev.tankwright.controller.IdealBoard.Feedback.FOLLOWS;
+import static dev.tankwright.controller.IdealBoard.Feedback.STUCK_OFF;
+import static dev.tankwright.controller.IdealBoard.Feedback.STUCK_ON;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import dev.tankwright.controller.ScanRig;
+import dev.tankwright.controller.board.Command;
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Fault;
+import dev.tankwright.controller.board.NoticeKind;
+import dev.tankwright.controller.board.Parameter;
+import dev.tankwright.controller.board.Phase;
+import dev.tankwright.controller.board.Refusal;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class HeaterSafetyTest {
+  @ParameterizedTest
+  @EnumSource(
+      value = Phase.class,
+      names = {"STANDBY", "DEGASSING", "CLEANING", "PAUSED", "COMPLETE", "DRAINING", "SELF_TEST"})
+  @DisplayName("SR-07 current through a heater that is off for 500 ms cuts off, in every phase")
+  void weldedRelay(Phase phase) {
+    ScanRig rig = ScanRig.in(phase).heaterCurrent(STUCK_ON);
+    rig.advance(500).expectNoFault().expect(phase);
+    rig.scan(10).expectTrip(Fault.HEATER_RELAY_WELDED);
+  }
+
+  @Test
+  @DisplayName("SR-07 a welded relay needs service: no reset clears it, cause gone or not")
+  void weldedRelayNeedsService() {
+    ScanRig rig = ScanRig.selfTested().heaterCurrent(STUCK_ON).advance(510);
+    rig.expectTrip(Fault.HEATER_RELAY_WELDED);
+    rig.expectResetRefused(Refusal.SERVICE_NEEDED);
+    rig.heaterCurrent(FOLLOWS).advance(60_000).expectResetRefused(Refusal.SERVICE_NEEDED);
+    assertFalse(rig.outputs.cutOffRelay, "the series relay stays open");
+    assertEquals(0, rig.of(NoticeKind.FAULT_CLEARED, Fault.HEATER_RELAY_WELDED.ordinal()).size());
+  }
+
+  @Test
+  @DisplayName("SR-07 a relay that opens late, within 500 ms, is not welded")
+  void lateRelayIsNotWelded() {
+    ScanRig rig = ScanRig.in(Phase.HEATING);
+    for (int i = 0; i < 5; i++) {
+      rig.heaterCurrent(STUCK_ON).press(Command.PAUSE).advance(480).heaterCurrent(FOLLOWS);
+      rig.advance(20).press(Command.RESUME).expect(Phase.HEATING).advance(100);
+    }
+    rig.expectNoFault();
+  }
+
+  @Test
+  @DisplayName("SR-08 a heater that is on without current for 1 s locks out")
+  void noCurrent() {
+    ScanRig rig = ScanRig.in(Phase.HEATING).heaterCurrent(STUCK_OFF);
+    rig.advance(1_000).expectNoFault().expectDriven(true, false, false);
+    rig.scan(10).expectTrip(Fault.HEATER_WITHOUT_CURRENT);
+    rig.heaterCurrent(FOLLOWS).expectResetAccepted(Fault.HEATER_WITHOUT_CURRENT);
+  }
+
+  @Test
+  @DisplayName("SR-08 a heater that is off needs no current")
+  void offNeedsNoCurrent() {
+    ScanRig.in(Phase.CLEANING).heaterCurrent(STUCK_OFF).advance(20_000).expectNoFault();
+  }
+
+  @Test
+  @DisplayName("SR-15 a solution that warms less than 0.5 K in 240 s of heating locks out")
+  void heatingWithoutEffect() {
+    ScanRig rig = ScanRig.in(Phase.HEATING);
+    rig.advance(239_900).expectNoFault().expectDriven(true, false, false);
+    rig.warm(25.4).advance(100).expectTrip(Fault.HEATING_WITHOUT_EFFECT);
+    rig.expectResetAccepted(Fault.HEATING_WITHOUT_EFFECT);
+  }
+
+  @Test
+  @DisplayName("SR-15 a solution that warms 0.6 K in every 240 s heats with effect")
+  void heatingWithEffect() {
+    ScanRig rig = ScanRig.in(Phase.HEATING);
+    for (int i = 1; i <= 10; i++) {
+      rig.advance(200_000).warm(25 + 0.6 * i).advance(40_000);
+    }
+    rig.expectNoFault().expect(Phase.HEATING);
+  }
+
+  @Test
+  @DisplayName("SR-16 heating up longer than it may locks out")
+  void heatUpTooLong() {
+    DeviceProfile hasty = DeviceProfile.sixLitre().with(Parameter.HEAT_UP_MAXIMUM, 60_000);
+    ScanRig rig = ScanRig.in(Phase.HEATING, hasty);
+    // The scan that accepted the start has seen the heating for 0 ms already.
+    rig.advance(59_990).expectNoFault().expect(Phase.HEATING);
+    rig.scan(10).expectTrip(Fault.HEAT_UP_TOO_LONG);
+    rig.expectResetAccepted(Fault.HEAT_UP_TOO_LONG);
+  }
+}

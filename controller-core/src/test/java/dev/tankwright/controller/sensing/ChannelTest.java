@@ -1,0 +1,75 @@
+package dev.tankwright.controller.sensing;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.tankwright.controller.Converter;
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Parameter;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ChannelTest {
+  private final DeviceProfile profile = DeviceProfile.sixLitre();
+
+  @Test
+  @DisplayName("from sensor to milli-degrees the chain errs by half a step of the converter")
+  void chainErrsByHalfAStep() {
+    Channel channel = channel(profile);
+    double stepOhm = 600.0 / 4_095;
+    for (double celsius = -20; celsius <= 125; celsius += 0.011) {
+      channel.sense(Converter.counts(celsius, profile));
+      double ohmPerKelvin = Converter.ohm(celsius + 0.5) - Converter.ohm(celsius - 0.5);
+      double bound = stepOhm / 2 / ohmPerKelvin + 0.001;
+      assertEquals(celsius, channel.milliC() / 1_000.0, bound);
+    }
+  }
+
+  @ParameterizedTest(name = "converter range {0} to {1} mΩ")
+  @CsvSource({"800000, 1385055", "1000000, 2000000", "900000, 1500000"})
+  @DisplayName("every converter range that a profile may name gives a rising table")
+  void tableRises(int low, int high) {
+    DeviceProfile ranged =
+        profile.with(Parameter.SENSOR_RANGE_LOW, low).with(Parameter.SENSOR_RANGE_HIGH, high);
+    Channel channel = channel(ranged);
+    int last = Integer.MIN_VALUE;
+    for (int counts = 0; counts <= 4_095; counts++) {
+      channel.sense(counts);
+      assertTrue(channel.milliC() > last, "at " + counts);
+      last = channel.milliC();
+    }
+    assertEquals(high, Pt1000.milliOhm(last), 2);
+  }
+
+  @ParameterizedTest(name = "{0} counts")
+  @CsvSource({
+    "-1, false, true", "0, false, true", "15, false, true", "16, false, false",
+    "4079, false, false", "4080, true, false", "4095, true, false", "4096, true, false",
+    "2147483647, true, false", "-2147483648, false, true"
+  })
+  @DisplayName("SR-05 readings close to either end mean a broken circuit")
+  void recognisesBrokenCircuits(int counts, boolean open, boolean shorted) {
+    Channel channel = channel(profile);
+    channel.sense(counts);
+    assertEquals(open, channel.isOpen());
+    assertEquals(shorted, channel.isShorted());
+    assertEquals(!open && !shorted, channel.isValid());
+  }
+
+  @Test
+  @DisplayName("SR-05 a bath between freezing and boiling never looks like a broken circuit")
+  void liquidBathIsValid() {
+    Channel channel = channel(profile);
+    for (int celsius = 0; celsius <= 100; celsius++) {
+      channel.sense(Converter.counts(celsius, profile));
+      assertFalse(channel.isOpen() || channel.isShorted(), celsius + " °C");
+    }
+  }
+
+  private static Channel channel(DeviceProfile profile) {
+    return new Channel(new TemperatureTable(profile));
+  }
+}
