@@ -1,6 +1,5 @@
 package dev.tankwright.delivery;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.awaitility.Awaitility.await;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -16,7 +15,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.CountDownLatch;
 import java.util.stream.Collectors;
 import org.eclipse.paho.client.mqttv3.MqttClient;
 import org.eclipse.paho.client.mqttv3.MqttConnectOptions;
@@ -68,29 +67,30 @@ class EmbeddedBrokerTest {
   }
 
   @Test
-  void keepsWhatAnAbsentClientWithASessionMissed() throws IOException, MqttException {
+  void keepsWhatAnAbsentClientWithASessionMissed() throws Exception {
     MqttConnectOptions options = new MqttConnectOptions();
     options.setCleanSession(false);
     options.setMqttVersion(MqttConnectOptions.MQTT_VERSION_3_1_1);
-    List<String> got = new CopyOnWriteArrayList<>();
+    Inbox inbox = new Inbox(TOPICS, System::nanoTime);
     try (EmbeddedBroker broker = EmbeddedBroker.start()) {
       try (MqttClient reader = client(broker, "reader")) {
         reader.connect(options);
-        reader.subscribe("t", 1);
+        reader.subscribe(TOPICS.events(), 1);
         reader.disconnect();
       }
       try (MqttClient writer = client(broker, "writer")) {
         writer.connect();
-        for (String text : List.of("1", "2", "3")) {
-          writer.publish("t", text.getBytes(UTF_8), 1, false);
+        for (String id : List.of("1", "2", "3")) {
+          writer.publish(TOPICS.events(), Events.event(id).payload(), 1, false);
         }
         writer.disconnect();
       }
       try (MqttClient reader = client(broker, "reader")) {
-        reader.setCallback(new Arrivals(new Inbox(TOPICS, System::nanoTime), null));
+        reader.setCallback(new Arrivals(inbox, new CountDownLatch(1)));
         reader.connect(options);
-        reader.subscribe("t", 1, (topic, message) -> got.add(message.toString()));
-        await().untilAsserted(() -> assertEquals(List.of("1", "2", "3"), got));
+        Duration limit = Duration.ofSeconds(30);
+        assertEquals(List.of(), inbox.awaitAll(List.of("1", "2", "3"), limit, limit));
+        assertEquals(List.of("1", "2", "3"), Events.idsOf(inbox.received()));
         reader.disconnect();
       }
     }
