@@ -1,0 +1,125 @@
+package dev.tankwright.plant.bath;
+
+/**
+ * Rates of change of the bath's state. Every exchange between two nodes is taken from the one and given to the other as the same number, and what crosses the boundary is
+ * added to a ledger, so that energy and mass are conserved by construction. No allocation.
+ *
+ * <p>Gas: under ultrasound dC/dt = −k (C − Cq) (form: Rozenberg 1973, in Physical Principles of Ultrasonic Technology); at rest transfer through the surface, dC/dt = kL A / V (Cs − C); above
+ * saturation bubbles carry the excess away. k, Cq, kL and the bubbles' rate are estimates, see {@link GasRates}.
+ */
+public final class BathEquations {
+  private static final double GRAVITY = 9.80665;
+  private static final double LITRES = 1000;
+  private static final double SMALLEST_CAPACITY = 1;
+
+  private final Geometry geometry;
+  private final GasRates gas;
+  private final double loadCapacity;
+
+  /**
+   * Makes the equations of one bath.
+   *
+   * @param loadCapacity heat capacity of the load, J/K, above 0; without a load any value serves
+   */
+  public BathEquations(Geometry geometry, GasRates gas, double loadCapacity) {
+    this.geometry = geometry;
+    this.gas = gas;
+    this.loadCapacity = loadCapacity;
+  }
+
+  /**
+   * Works out the rates.
+   *
+   * @param y state, see {@link BathState}
+   * @param u what acts from outside
+   * @param k coefficients
+   * @param rate where the rates go, per second
+   */
+  public void rates(double[] y, Surroundings u, Coefficients k, double[] rate) {
+    double mass = Math.max(0, y[BathState.MASS]);
+    double litres = mass / k.density * LITRES;
+    double wet = wetShare(litres);
+    double liquid = liquidCelsius(y, k);
+    double wall = y[BathState.WALL] / geometry.wallCapacity();
+    double heater = y[BathState.HEATER] / geometry.heaterCapacity();
+    double load = y[BathState.LOAD] / loadCapacity;
+    double lid = y[BathState.LID] / geometry.lidCapacity();
+
+    double heaterToWall = geometry.heaterToWall() * (heater - wall);
+    double wallToLiquid = k.wallToLiquid * wet * (wall - liquid);
+    double wallToRoom = k.wallToRoom * (1 - wet) * (wall - u.roomCelsius);
+    double liquidToLoad = u.loadIn ? k.liquidToLoad * wet * (liquid - load) : 0;
+    double loadToRoom = u.loadIn ? 0 : k.liquidToLoad * AIR_SHARE * (load - u.roomCelsius);
+    double sides = k.sidesToRoom * (liquid - u.roomCelsius);
+    double surfaceToLid = k.surfaceToLid * (liquid - lid);
+    double surfaceToRoom = k.surfaceToRoom * (liquid - u.roomCelsius);
+    double lidToRoom = k.lidToRoom * (lid - u.roomCelsius);
+
+    double vapour = mass > 0 ? k.evaporation : 0;
+    double vapourEnergy = vapour * (k.latentHeat + k.specificHeat * liquid);
+    double drained = drainKilogramsPerSecond(mass, u.drainOpening, k);
+    double drainedEnergy = drained * k.specificHeat * liquid;
+
+    rate[BathState.HEATER] = u.heaterWatts - heaterToWall;
+    rate[BathState.WALL] =
+        heaterToWall + u.transducerWatts - wallToLiquid - wallToRoom;
+    rate[BathState.LIQUID] =
+        wallToLiquid
+            + u.soundWatts
+            - liquidToLoad
+            - sides
+            - surfaceToLid
+            - surfaceToRoom
+            - vapourEnergy
+            - drainedEnergy;
+    rate[BathState.LOAD] = liquidToLoad - loadToRoom;
+    rate[BathState.LID] = surfaceToLid - lidToRoom;
+    rate[BathState.MASS] = -vapour - drained;
+    rate[BathState.SUPPLIED] = u.heaterWatts + u.soundWatts + u.transducerWatts;
+    rate[BathState.LOST] = wallToRoom + loadToRoom + sides + surfaceToRoom + lidToRoom;
+    rate[BathState.VAPOUR_ENERGY] = vapourEnergy;
+    rate[BathState.DRAIN_ENERGY] = drainedEnergy;
+    rate[BathState.VAPOUR_MASS] = vapour;
+    rate[BathState.DRAIN_MASS] = drained;
+    double washed = mass > 0 ? drained / mass : 0;
+    rate[BathState.OXYGEN] = gasRate(y[BathState.OXYGEN], k.oxygenSaturation, litres, washed, u);
+    rate[BathState.NITROGEN] =
+        gasRate(y[BathState.NITROGEN], k.nitrogenSaturation, litres, washed, u);
+  }
+
+  private static final double AIR_SHARE = 0.02;
+
+  private double gasRate(
+      double milligrams, double saturation, double litres, double washed, Surroundings u) {
+    double atSaturation = saturation * litres;
+    double excess = milligrams - atSaturation;
+    double surface = gas.surfaceMetresPerSecond() * geometry.surfaceSquareMetres() * LITRES;
+    double through = litres > 0 ? surface / litres : 0;
+    double rate = -through * excess - washed * milligrams;
+    if (excess > 0) {
+      rate -= gas.bubblesPerSecond() * excess;
+    }
+    return rate
+        - gas.degasPerSecond() * u.driveShare * (milligrams - gas.quasiEquilibrium() * atSaturation);
+  }
+
+  private double drainKilogramsPerSecond(double mass, double opening, Coefficients k) {
+    if (opening <= 0 || mass <= 0) {
+      return 0;
+    }
+    double height = mass / k.density / geometry.surfaceSquareMetres();
+    double speed = Math.sqrt(2 * GRAVITY * height);
+    return k.discharge * geometry.drainSquareMetres() * opening * speed * k.density;
+  }
+
+  /** Share of the heated wall that is wet, 0–1. */
+  public double wetShare(double litres) {
+    return Math.min(1, litres / geometry.coveredLitres());
+  }
+
+  /** Temperature of the liquid, °C. */
+  public double liquidCelsius(double[] y, Coefficients k) {
+    double capacity = geometry.tankCapacity() + Math.max(0, y[BathState.MASS]) * k.specificHeat;
+    return y[BathState.LIQUID] / Math.max(SMALLEST_CAPACITY, capacity);
+  }
+}
