@@ -1,52 +1,91 @@
 package dev.tankwright.plant;
 
+import dev.tankwright.plant.bath.GasRates;
+import dev.tankwright.plant.bath.Geometry;
+import dev.tankwright.plant.effects.EffectRates;
+
 /**
- * The parts of one bath. All values are estimates within the ranges of common practice (heater
- * 40–100 W/L, electrical ultrasound power 10–50 W/L of which 30–60 % reaches the liquid, wall
- * 0.8–1.5 mm stainless steel, sensor t50 5–40 s), no source.
+ * One bath: its size, its parts and its estimated rates. The ranges are common practice, no source: heater 40–100 W/L, electrical ultrasound power 10–50 W/L of which 30–60 % reaches the liquid, wall
+ * 0.8–1.5 mm stainless steel, sensor t50 5–40 s.
  *
- * @param brimLitres volume at which the tank overflows, L
- * @param fillMarkLitres volume at the fill mark's contact, L
- * @param minimumLitres volume at the minimum contact, L
- * @param surfaceSquareMetres horizontal section of the tank, m²
- * @param heaterWatts electrical power of the heater at nominal mains, W
- * @param ultrasoundWatts electrical power of the generator at full drive, W
- * @param ultrasoundIntoLiquid share of that power that reaches the liquid, 0–1
- * @param heaterJoulesPerKelvin heat capacity of the heating element, J/K
- * @param wallJoulesPerKelvin heat capacity of the heated part of the wall, J/K
- * @param tankJoulesPerKelvin heat capacity of the rest of the tank, which follows the liquid, J/K
- * @param heaterToWall conductance, W/K
- * @param wallToLiquid conductance when the wall is wet, W/K
- * @param wallToAir conductance, W/K
- * @param tankToAir conductance of the rest of the tank, W/K
- * @param lidToAir conductance from the surface through the closed lid, W/K
- * @param drainMetres bore of the drain, m
- * @param controlSensorTau time constant of the control sensor in its well, s
- * @param cutOffSensorTau time constant of the cut-off sensor in its well, s
+ * @param name how the bath is called
+ * @param geometry size and materials
+ * @param levels volumes at which something happens
+ * @param powers electrical powers and where they go
+ * @param sensors time constants
+ * @param gas rates of dissolved gas
+ * @param effects rates of what ultrasound does
  */
 public record BathProfile(
-    double brimLitres,
-    double fillMarkLitres,
-    double minimumLitres,
-    double surfaceSquareMetres,
-    double heaterWatts,
-    double ultrasoundWatts,
-    double ultrasoundIntoLiquid,
-    double heaterJoulesPerKelvin,
-    double wallJoulesPerKelvin,
-    double tankJoulesPerKelvin,
-    double heaterToWall,
-    double wallToLiquid,
-    double wallToAir,
-    double tankToAir,
-    double lidToAir,
-    double drainMetres,
-    double controlSensorTau,
-    double cutOffSensorTau) {
+    String name,
+    Geometry geometry,
+    Levels levels,
+    Powers powers,
+    Sensors sensors,
+    GasRates gas,
+    EffectRates effects) {
+
+  /**
+   * Volumes of the tank.
+   *
+   * @param brimLitres at which it overflows, L
+   * @param fillMarkLitres at the fill mark's contact, L
+   * @param minimumLitres at the minimum contact, L
+   */
+  public record Levels(double brimLitres, double fillMarkLitres, double minimumLitres) {}
+
+  /**
+   * Electrical powers at nominal mains.
+   *
+   * @param heaterWatts of the heating element, W
+   * @param ultrasoundWatts of the generator at full drive, W
+   * @param intoLiquid share of the ultrasound power that reaches the liquid, 0–1
+   * @param intoWall share of the ultrasound power that warms the wall under the transducers, 0–1
+   */
+  public record Powers(
+      double heaterWatts, double ultrasoundWatts, double intoLiquid, double intoWall) {}
+
+  /**
+   * Sensors in their wells.
+   *
+   * @param controlTau time constant of the control sensor, s
+   * @param cutOffTau time constant of the cut-off sensor, s
+   */
+  public record Sensors(double controlTau, double cutOffTau) {}
 
   /** A bench bath of six litres with 300 W of heat and 150 W of ultrasound. */
   public static BathProfile sixLitre() {
     return new BathProfile(
-        6.0, 4.0, 3.0, 0.045, 300, 150, 0.5, 50, 150, 700, 25, 40, 0.3, 1.0, 0.3, 0.010, 12, 10);
+        "bench bath, 6 L",
+        new Geometry(0.045, 0.135, 0.15, 0.045, 1.5, 30, 170, 500, 250, 60, 8, 7.85e-5, 0.15),
+        new Levels(6, 4, 3),
+        new Powers(300, 150, 0.5, 0.3),
+        new Sensors(12, 10),
+        GasRates.typical(),
+        EffectRates.typical());
+  }
+
+  /** A small bench bath of three litres with 200 W of heat and 80 W of ultrasound. */
+  public static BathProfile threeLitre() {
+    return new BathProfile(
+        "small bench bath, 3 L",
+        new Geometry(0.033, 0.075, 0.10, 0.033, 0.75, 20, 110, 300, 180, 45, 8, 5.03e-5, 0.15),
+        new Levels(3, 2, 1.5),
+        new Powers(200, 80, 0.5, 0.3),
+        new Sensors(12, 10),
+        GasRates.typical(),
+        EffectRates.typical());
+  }
+
+  /** A floor-standing bath of 28 litres with 1200 W of heat and 600 W of ultrasound. */
+  public static BathProfile twentyEightLitre() {
+    return new BathProfile(
+        "large bath, 28 L",
+        new Geometry(0.150, 0.400, 0.25, 0.150, 7, 100, 600, 1800, 900, 200, 8, 1.77e-4, 0.15),
+        new Levels(28, 20, 14),
+        new Powers(1200, 600, 0.5, 0.3),
+        new Sensors(15, 12),
+        GasRates.typical(),
+        EffectRates.typical());
   }
 }

@@ -1,7 +1,8 @@
 package dev.tankwright.plant.bath;
 
 /**
- * The bath in time: fixed steps of 100 ms by {@link RungeKutta4}, coefficients anew every second. Moves only in whole steps, so that how a run is cut into calls changes nothing. No allocation per
+ * The bath in time: fixed steps of 100 ms by {@link RungeKutta4}, coefficients anew every second.
+ * Moves only in whole steps, so that how a run is cut into calls changes nothing. No allocation per
  * step.
  */
 public final class Bath {
@@ -10,6 +11,10 @@ public final class Bath {
 
   private static final int STEPS_PER_COEFFICIENTS = 10;
   private static final double LITRES = 1000;
+
+  // Stainless steel, J/(kg K), from memory; a load of nothing keeps a capacity that divides well.
+  private static final double STEEL_SPECIFIC_HEAT = 500;
+  private static final double SMALLEST_LOAD = 1e-3;
 
   private final Geometry geometry;
   private final BathEquations equations;
@@ -22,13 +27,14 @@ public final class Bath {
   /**
    * Makes a bath in thermal rest.
    *
-   * @param loadCapacity heat capacity of the load, J/K
+   * @param loadKilograms mass of the load, kg, at least 0
    * @param start how it stands
    */
-  public Bath(Geometry geometry, GasRates gas, double loadCapacity, Start start) {
+  public Bath(Geometry geometry, GasRates gas, double loadKilograms, Start start) {
+    double loadCapacity = Math.max(SMALLEST_LOAD, loadKilograms) * STEEL_SPECIFIC_HEAT;
     this.geometry = geometry;
     equations = new BathEquations(geometry, gas, loadCapacity);
-    correlations = new Correlations(geometry, loadCapacity);
+    correlations = new Correlations(geometry, loadKilograms);
     integrator = new RungeKutta4(equations);
     y[BathState.HEATER] = geometry.heaterCapacity() * start.celsius();
     y[BathState.WALL] = geometry.wallCapacity() * start.celsius();
@@ -39,7 +45,8 @@ public final class Bath {
     y[BathState.LIQUID] =
         (geometry.tankCapacity() + y[BathState.MASS] * coefficients.specificHeat) * start.celsius();
     y[BathState.OXYGEN] = start.gasSaturation() * coefficients.oxygenSaturation * start.litres();
-    y[BathState.NITROGEN] = start.gasSaturation() * coefficients.nitrogenSaturation * start.litres();
+    y[BathState.NITROGEN] =
+        start.gasSaturation() * coefficients.nitrogenSaturation * start.litres();
   }
 
   /**
@@ -78,5 +85,65 @@ public final class Bath {
     y[BathState.NITROGEN] += coefficients.nitrogenSaturation * litres;
     correlations.fillProperties(liquidCelsius(), coefficients);
     stepsToCoefficients = 0;
+  }
+
+  /**
+   * Takes liquid out with the load, or by evaporation elsewhere: it leaves with its energy and gas,
+   * as through the drain.
+   */
+  public void carryOut(double kilograms) {
+    double mass = y[BathState.MASS];
+    double taken = Math.min(kilograms, mass);
+    if (taken <= 0) {
+      return;
+    }
+    double energy = taken * coefficients.specificHeat * liquidCelsius();
+    y[BathState.MASS] -= taken;
+    y[BathState.LIQUID] -= energy;
+    y[BathState.DRAIN_MASS] += taken;
+    y[BathState.DRAIN_ENERGY] += energy;
+    y[BathState.OXYGEN] -= y[BathState.OXYGEN] * taken / mass;
+    y[BathState.NITROGEN] -= y[BathState.NITROGEN] * taken / mass;
+  }
+
+  /**
+   * A fresh load at the room's temperature takes the place of the one before, whose energy leaves
+   * with it.
+   */
+  public void renewLoad(double roomCelsius, double loadKilograms) {
+    double capacity = Math.max(SMALLEST_LOAD, loadKilograms) * STEEL_SPECIFIC_HEAT;
+    double fresh = capacity * roomCelsius;
+    y[BathState.LOST] += y[BathState.LOAD] - fresh;
+    y[BathState.LOAD] = fresh;
+  }
+
+  /** Temperature of the liquid, °C. */
+  public double liquidCelsius() {
+    return equations.liquidCelsius(y, coefficients);
+  }
+
+  /** Temperature of the heated wall, °C. */
+  public double wallCelsius() {
+    return y[BathState.WALL] / geometry.wallCapacity();
+  }
+
+  /** Volume of the liquid, L. */
+  public double litres() {
+    return y[BathState.MASS] / coefficients.density * LITRES;
+  }
+
+  /**
+   * Dissolved oxygen and nitrogen together, each as a fraction of its saturation, weighted by it.
+   */
+  public double gasSaturation() {
+    double saturated =
+        (coefficients.oxygenSaturation + coefficients.nitrogenSaturation)
+            * Math.max(1e-9, litres());
+    return (y[BathState.OXYGEN] + y[BathState.NITROGEN]) / saturated;
+  }
+
+  /** The state, see {@link BathState}; a copy. */
+  public double[] state() {
+    return y.clone();
   }
 }

@@ -1,11 +1,14 @@
 package dev.tankwright.plant.bath;
 
 /**
- * Rates of change of the bath's state. Every exchange between two nodes is taken from the one and given to the other as the same number, and what crosses the boundary is
- * added to a ledger, so that energy and mass are conserved by construction. No allocation.
+ * Rates of change of the bath's state. Every exchange between two nodes is taken from the one and
+ * given to the other as the same number, and what crosses the boundary is added to a ledger, so
+ * that energy and mass are conserved by construction. No allocation.
  *
- * <p>Gas: under ultrasound dC/dt = −k (C − Cq) (form: Rozenberg 1973, in Physical Principles of Ultrasonic Technology); at rest transfer through the surface, dC/dt = kL A / V (Cs − C); above
- * saturation bubbles carry the excess away. k, Cq, kL and the bubbles' rate are estimates, see {@link GasRates}.
+ * <p>Gas: under ultrasound dC/dt = −k (C − Cq) (form: Rozenberg 1973, in Physical Principles of
+ * Ultrasonic Technology); at rest transfer through the surface, dC/dt = kL A / V (Cs − C); above
+ * saturation bubbles carry the excess away. k, Cq, kL and the bubbles' rate are estimates, see
+ * {@link GasRates}.
  */
 public final class BathEquations {
   private static final double GRAVITY = 9.80665;
@@ -61,8 +64,7 @@ public final class BathEquations {
     double drainedEnergy = drained * k.specificHeat * liquid;
 
     rate[BathState.HEATER] = u.heaterWatts - heaterToWall;
-    rate[BathState.WALL] =
-        heaterToWall + u.transducerWatts - wallToLiquid - wallToRoom;
+    rate[BathState.WALL] = heaterToWall + u.transducerWatts - wallToLiquid - wallToRoom;
     rate[BathState.LIQUID] =
         wallToLiquid
             + u.soundWatts
@@ -100,7 +102,9 @@ public final class BathEquations {
       rate -= gas.bubblesPerSecond() * excess;
     }
     return rate
-        - gas.degasPerSecond() * u.driveShare * (milligrams - gas.quasiEquilibrium() * atSaturation);
+        - gas.degasPerSecond()
+            * u.driveShare
+            * (milligrams - gas.quasiEquilibrium() * atSaturation);
   }
 
   private double drainKilogramsPerSecond(double mass, double opening, Coefficients k) {

@@ -1,8 +1,9 @@
 package dev.tankwright.plant.bath;
 
 /**
- * Positions of the state's quantities in the vector that the equations work on. Energies are internal energies above 0 °C; the last six are ledgers of what crossed the bath's boundary, integrated
- * by the same scheme as the rest so that the balances close to rounding.
+ * Positions of the state's quantities in the vector that the equations work on. Energies are
+ * internal energies above 0 °C; the last six are ledgers of what crossed the bath's boundary,
+ * integrated by the same scheme as the rest so that the balances close to rounding.
  */
 public final class BathState {
   /** Energy of the heating element, J. */

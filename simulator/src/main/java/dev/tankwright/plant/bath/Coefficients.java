@@ -1,6 +1,9 @@
 package dev.tankwright.plant.bath;
 
-/** What the equations take as given for a while: conductances, rates and solubilities at the present temperatures. A struct, filled by {@link Correlations}. */
+/**
+ * What the equations take as given for a while: conductances, rates and solubilities at the present
+ * temperatures. A struct, filled by {@link Correlations}.
+ */
 public final class Coefficients {
   /** Mean specific heat of the liquid from 0 °C to its temperature, J/(kg K). */
   public double specificHeat;

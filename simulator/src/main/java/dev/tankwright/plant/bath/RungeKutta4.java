@@ -1,6 +1,9 @@
 package dev.tankwright.plant.bath;
 
-/** The classical Runge–Kutta scheme of fourth order (Kutta 1901) with a fixed step. No allocation per step. */
+/**
+ * The classical Runge–Kutta scheme of fourth order (Kutta 1901) with a fixed step. No allocation
+ * per step.
+ */
 final class RungeKutta4 {
   private final BathEquations equations;
   private final double[] k1 = new double[BathState.SIZE];

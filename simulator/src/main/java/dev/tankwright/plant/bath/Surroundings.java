@@ -1,6 +1,9 @@
 package dev.tankwright.plant.bath;
 
-/** What acts on the bath from outside over one step. A struct; powers and openings are means over the step. */
+/**
+ * What acts on the bath from outside over one step. A struct; powers and openings are means over
+ * the step.
+ */
 public final class Surroundings {
   /** Power of the heating element, W. */
   public double heaterWatts;

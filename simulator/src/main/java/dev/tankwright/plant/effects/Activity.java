@@ -1,8 +1,10 @@
 package dev.tankwright.plant.effects;
 
 /**
- * Cavitation activity index, 0–1, an estimate: power density with a soft ceiling, damping by dissolved gas, a bell over temperature with its top at 45 °C (damage in water peaks at 40–50 °C: Plesset
- * 1972, J. Basic Eng. 94:559, measured from 0 to 90 °C), a loss in plain water, and a shadow cast by the load.
+ * Cavitation activity index, 0–1, an estimate: power density with a soft ceiling, damping by
+ * dissolved gas, a bell over temperature with its top at 45 °C (damage in water peaks at 40–50 °C:
+ * Plesset 1972, J. Basic Eng. 94:559, measured from 0 to 90 °C), a loss in plain water, and a
+ * shadow cast by the load.
  */
 public final class Activity {
   private static final double PEAK_CELSIUS = 45;

@@ -1,7 +1,8 @@
 package dev.tankwright.plant.effects;
 
 /**
- * The estimated coefficients of the effects, in one place so that their whole plausible range can be tried. Each default is the middle of its range.
+ * The estimated coefficients of the effects, in one place so that their whole plausible range can
+ * be tried. Each default is the middle of its range.
  *
  * @param halfPower power density at which activity is half of its ceiling, W/L; 4–16
  * @param gasHalf dissolved gas, as a fraction of saturation, that halves activity; 0.9–1.3

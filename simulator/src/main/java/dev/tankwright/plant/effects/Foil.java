@@ -1,8 +1,10 @@
 package dev.tankwright.plant.effects;
 
 /**
- * Three pieces of household foil hung in the bath. Each takes up a dose of activity; nothing shows before an incubation dose (erosion has an incubation time: Dular 2013), then
- * pits appear, and holes where the pits lie close. The rates are estimates, and so is how unevenly the three places see the field.
+ * Three pieces of household foil hung in the bath. Each takes up a dose of activity; nothing shows
+ * before an incubation dose (erosion has an incubation time: Dular 2013), then pits appear, and
+ * holes where the pits lie close. The rates are estimates, and so is how unevenly the three places
+ * see the field.
  */
 public final class Foil {
   /** How many pieces hang in the bath: common practice, no source. */

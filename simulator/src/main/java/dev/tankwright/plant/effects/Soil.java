@@ -1,6 +1,9 @@
 package dev.tankwright.plant.effects;
 
-/** Soil left on the load, as a share of what was brought in: it falls at a rate that activity sets and that overlapping instruments slow down. An estimate. */
+/**
+ * Soil left on the load, as a share of what was brought in: it falls at a rate that activity sets
+ * and that overlapping instruments slow down. An estimate.
+ */
 public final class Soil {
   private final EffectRates rates;
   private double left = 1;
