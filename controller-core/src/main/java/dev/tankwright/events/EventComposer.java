@@ -132,6 +132,7 @@ public final class EventComposer implements NoticeRing.Taker {
             : Optional.empty();
     CycleEvent event =
         new CycleEvent(origin.source(), nextSequence, type, origin.at(uptimeMs), subject, document);
+    // Counted first: an event that the sink fails to take leaves a gap, and a gap can be seen.
     nextSequence++;
     sink.accept(event);
   }

@@ -28,7 +28,7 @@ final class NoticeData {
     return switch (kind) {
       case PHASE_CHANGED -> phaseChanged(Phase.of(first), Phase.of(second));
       case CYCLE_STARTED -> started(PROGRAMMES[first], second, reference);
-      case CYCLE_PAUSED -> cycle().word("cause", pauseCause(first)).build();
+      case CYCLE_PAUSED -> paused(first, Phase.of(second));
       case CYCLE_RESUMED -> cycle().word("phase", Phase.of(first)).build();
       case CYCLE_COMPLETED -> cycle().build();
       case CYCLE_STOPPED -> stopped(first);
@@ -50,8 +50,9 @@ final class NoticeData {
     };
   }
 
-  private static Cause pauseCause(int first) {
-    return first == 0 ? Cause.OPERATOR : Cause.LID;
+  private Document paused(int first, Phase held) {
+    Cause cause = first == 0 ? Cause.OPERATOR : Cause.LID;
+    return cycle().word("cause", cause).word("phase", held).build();
   }
 
   private Document.Builder cycle() {

@@ -33,11 +33,17 @@ final class BrokerSettings {
     settings.setSuppressSessionNotifications(true);
     // without files there is no disk to watch
     settings.setMaxDiskUsage(-1);
-    // when memory is short publishers wait; the default would page messages out to files
-    settings.addAddressSetting(
-        "#", new AddressSettings().setAddressFullMessagePolicy(AddressFullMessagePolicy.BLOCK));
+    settings.addAddressSetting("#", everyAddress());
     settings.addAcceptorConfiguration(acceptor());
     return settings;
+  }
+
+  private static AddressSettings everyAddress() {
+    return new AddressSettings()
+        // when memory is short publishers wait; the default would page messages out to files
+        .setAddressFullMessagePolicy(AddressFullMessagePolicy.BLOCK)
+        // a message waits for its reader however often the reader drops out
+        .setMaxDeliveryAttempts(-1);
   }
 
   private static TransportConfiguration acceptor() {

@@ -15,6 +15,8 @@ import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicBoolean;
+import javax.management.MBeanServer;
+import javax.management.MBeanServerFactory;
 import org.apache.activemq.artemis.core.remoting.impl.netty.NettyAcceptor;
 import org.apache.activemq.artemis.core.server.ActiveMQServer;
 import org.apache.activemq.artemis.core.server.ServiceRegistry;
@@ -51,10 +53,13 @@ public final class EmbeddedBroker implements AutoCloseable {
    */
   public static EmbeddedBroker start() throws IOException {
     ExecutorService workers = workers();
-    ScheduledExecutorService timer = new ScheduledThreadPoolExecutor(1, daemons("broker timer"));
+    ScheduledExecutorService timer = timer();
     List<ExecutorService> executors = List.of(workers, timer);
+    // an own, empty one: the server would load the platform's with all its beans, unused
+    MBeanServer unused = MBeanServerFactory.newMBeanServer();
     ActiveMQServer server =
-        new ActiveMQServerImpl(BrokerSettings.create(), null, null, null, services(workers, timer));
+        new ActiveMQServerImpl(
+            BrokerSettings.create(), unused, null, null, services(workers, timer));
     try {
       startByDaemon(server);
       return new EmbeddedBroker(server, executors, listening(server));
@@ -123,6 +128,12 @@ public final class EmbeddedBroker implements AutoCloseable {
     services.setPageExecutorService(workers);
     services.setScheduledExecutorService(timer);
     return services;
+  }
+
+  private static ScheduledExecutorService timer() {
+    ScheduledThreadPoolExecutor timer = new ScheduledThreadPoolExecutor(1, daemons("broker timer"));
+    timer.setRemoveOnCancelPolicy(true); // the server asks for it
+    return timer;
   }
 
   private static ExecutorService workers() {

@@ -11,8 +11,8 @@ final class PhaseTable {
   static String of(List<PhaseSpan> phases) {
     Html html = new Html();
     html.raw("<table class=\"phases\">\n<thead><tr>").column("", "Phase");
-    html.column("num", "Entered at, min:s").column("num", "Lasted, min:s");
-    html.column("num", "Solution at the end, \u00B0C").raw("</tr></thead>\n<tbody>\n");
+    html.column("num", "Entered, min:s").column("num", "Lasted, min:s");
+    html.column("num", "At its end, \u00B0C").raw("</tr></thead>\n<tbody>\n");
     for (PhaseSpan span : phases) {
       html.raw("<tr><th scope=\"row\"><span class=\"swatch phase-");
       html.raw(key(span)).raw("\"></span>").text(Words.of(span.phase()));

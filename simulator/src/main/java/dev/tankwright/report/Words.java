@@ -46,10 +46,13 @@ final class Words {
    */
   static String margin(double margin, String unit) {
     if (!Double.isFinite(margin)) {
-      return withUnit(Double.isNaN(margin) ? "unknown" : margin < 0 ? "-inf" : "inf", unit);
+      return Double.isNaN(margin) ? "unknown" : margin < 0 ? "-inf" : "inf";
+    }
+    if (unit.equals("ms")) {
+      return margin(margin / SECOND, "s");
     }
     if (unit.equals("s") && Math.abs(margin) < 1) {
-      return withUnit(Decimal.of(margin * 1_000, 0), "ms");
+      return withUnit(Decimal.of(margin * SECOND, 0), "ms");
     }
     return withUnit(Decimal.of(margin, decimals(Math.abs(margin))), unit);
   }

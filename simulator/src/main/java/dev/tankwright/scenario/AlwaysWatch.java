@@ -53,11 +53,12 @@ final class AlwaysWatch implements RequirementWatch {
       return verdicts.failed(moment, distance, unit, breach(finite));
     }
     if (finite) {
-      String away = Plain.number(margin, unit);
+      String away = Plain.distance(margin, unit);
       return verdicts.held(
           worst.millis(), distance, unit, "Closest " + worst + "; " + away + " from failing.");
     }
-    return verdicts.held("It was so in each of the run's " + steps + " steps.");
+    boolean never = verdicts.requirement() instanceof Requirement.Never;
+    return verdicts.held("In " + (never ? "none" : "each") + " of the run's " + steps + " steps.");
   }
 
   private String breach(boolean finite) {
@@ -65,7 +66,8 @@ final class AlwaysWatch implements RequirementWatch {
     if (finite && worst.millis() != firstBreach.millis()) {
       text += "; worst " + worst;
     }
-    String by = finite && margin < 0 ? "; beyond the limit by " + Plain.number(-margin, unit) : "";
+    String by =
+        finite && margin < 0 ? "; beyond the limit by " + Plain.distance(-margin, unit) : "";
     return text + by + "; broken in " + breaches + " of " + steps + " steps.";
   }
 }

@@ -62,7 +62,7 @@ final class EventuallyWatch implements RequirementWatch {
     if (!Double.isFinite(margin)) {
       return verdicts.failed(endMillis, OptionalDouble.empty(), "", text + ".");
     }
-    text += "; closest " + best + ", short by " + Plain.number(-margin, unit) + ".";
+    text += "; closest " + best + ", short by " + Plain.distance(-margin, unit) + ".";
     return byDistance
         ? verdicts.failed(best.millis(), OptionalDouble.of(margin), unit, text)
         : verdicts.failed(best.millis(), OptionalDouble.empty(), "", text);
@@ -70,7 +70,7 @@ final class EventuallyWatch implements RequirementWatch {
 
   private Verdict farthest() {
     String text =
-        "First so " + first + "; farthest " + best + ", by " + Plain.number(margin, unit) + ".";
+        "First so " + first + "; farthest " + best + ", by " + Plain.distance(margin, unit) + ".";
     return verdicts.held(first.millis(), OptionalDouble.of(margin), unit, text);
   }
 

@@ -24,21 +24,19 @@ final class Fields {
     this.place = node.place();
     this.problems = problems;
     for (YamlNode.Pair pair : node.pairs()) {
-      String key = pair.key().value();
-      YamlNode.Pair first = pairs.putIfAbsent(key, pair);
-      if (!known.contains(key)) {
-        problems.add(
-            pair.key().place(),
-            "unknown key " + Quote.of(key) + " in " + block + "; " + Nearest.hint(key, known));
-      } else if (first != null) {
-        problems.add(
-            pair.key().place(),
-            "the key '"
-                + key
-                + "' is here twice; keep one (the first is in line "
-                + first.key().place().line()
-                + ")");
-      }
+      check(pair, pairs.putIfAbsent(pair.key().value(), pair), known);
+    }
+  }
+
+  private void check(YamlNode.Pair pair, YamlNode.Pair first, List<String> known) {
+    Place at = pair.key().place();
+    String key = pair.key().value();
+    if (first != null) {
+      String where = "; the first is in line " + first.key().place().line();
+      problems.add(at, "the key " + Quote.of(key) + " is here twice; keep one" + where);
+    } else if (!known.contains(key) && !problems.isFull()) {
+      String hint = Nearest.hint(key, known);
+      problems.add(at, "unknown key " + Quote.of(key) + " in " + block + "; " + hint);
     }
   }
 

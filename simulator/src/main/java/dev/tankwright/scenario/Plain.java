@@ -3,6 +3,7 @@ package dev.tankwright.scenario;
 import dev.tankwright.loop.Signal;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.StringJoiner;
 
 /** Numbers, times and signals as a person reads them; the same everywhere in the world. */
 final class Plain {
@@ -26,43 +27,50 @@ final class Plain {
     return unit.isEmpty() ? number(value) : number(value) + " " + unit;
   }
 
-  /** A given time in the largest unit that needs no decimals: {@code 20 ms}, {@code 90 s}. */
+  /** A distance between two values of a signal in its unit; a fraction in percent. */
+  static String distance(double value, String unit) {
+    return unit.isEmpty() ? number(value * 100, "%") : number(value, unit);
+  }
+
+  /** A given time as a person would write it: {@code 20 ms}, {@code 90 s}, {@code 60 min}. */
   static String duration(long millis) {
     if (millis % HOUR == 0 && millis >= 2 * HOUR) {
       return millis / HOUR + " h";
     }
-    if (millis % MINUTE == 0 && millis != 0) {
+    if (millis % MINUTE == 0 && millis >= MINUTE) {
       return millis / MINUTE + " min";
     }
-    if (millis % SECOND == 0 && millis != 0) {
-      return millis / SECOND + " s";
-    }
-    return millis + " ms";
+    return millis >= SECOND ? seconds(millis) : millis + " ms";
   }
 
   /** A moment in the run, or a measured time: {@code 3.02 s}, {@code 31 min 5.2 s}. */
   static String moment(long millis) {
-    if (millis < MINUTE) {
-      return seconds(millis) + " s";
+    StringJoiner text = new StringJoiner(" ");
+    if (millis >= HOUR) {
+      text.add(millis / HOUR + " h");
     }
-    long minutes = millis % HOUR / MINUTE;
-    String rest = minutes + " min " + seconds(millis % MINUTE) + " s";
-    return millis < HOUR ? rest : millis / HOUR + " h " + rest;
+    if (millis % HOUR >= MINUTE) {
+      text.add(millis % HOUR / MINUTE + " min");
+    }
+    if (millis % MINUTE != 0 || millis == 0) {
+      text.add(seconds(millis % MINUTE));
+    }
+    return text.toString();
   }
 
   private static String seconds(long millis) {
-    return BigDecimal.valueOf(millis, 3).stripTrailingZeros().toPlainString();
+    return BigDecimal.valueOf(millis, 3).stripTrailingZeros().toPlainString() + " s";
   }
 
-  /** A signal and its value: {@code liquid-temperature 40.2 °C}, {@code heater off}. */
+  /** A signal and its value: {@code liquid-temperature 40.2 °C}, {@code not heater}. */
   static String signal(Signal signal, double value) {
-    String text =
-        switch (signal.quantity()) {
-          case SWITCH -> value != 0 ? "on" : "off";
-          case WORD -> word(signal, value);
-          default -> number(value, signal.quantity().unit());
-        };
-    return signal.key() + " " + text;
+    String key = signal.key();
+    return switch (signal.quantity()) {
+      case SWITCH -> value != 0 ? key : "not " + key;
+      case WORD -> key + " " + word(signal, value);
+      case FRACTION -> key + " " + number(value * 100, "%");
+      default -> key + " " + number(value, signal.quantity().unit());
+    };
   }
 
   private static String word(Signal signal, double value) {

@@ -36,8 +36,9 @@ final class Problems {
     }
   }
 
-  boolean isEmpty() {
-    return found.isEmpty();
+  /** True when further problems are only counted as more, so that looking for them is idle. */
+  boolean isFull() {
+    return found.size() == MOST;
   }
 
   private List<Problem> sorted() {

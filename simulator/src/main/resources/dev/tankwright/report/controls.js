@@ -5,6 +5,7 @@ const allMarks = run.marks.concat(run.failures).sort((a, b) => a.at - b.at);
 function show(min, max) {
   const span = Math.min(Math.max(max - min, SHORTEST), run.end);
   const from = Math.min(Math.max(min, 0), run.end - span);
+  view.placing = true;
   panels.forEach((u) => u.setScale("x", { min: from, max: from + span }));
   queueMicrotask(placeCursor);
 }
@@ -25,9 +26,9 @@ function onScale(u, key) {
   }
 }
 
-/** Called by every panel whenever its cursor moves; the panels' cursors go together. */
+/** Called by every panel when the pointer moves its cursor; a new window alone moves no cursor. */
 function onCursor(u) {
-  if (u.cursor.left >= 0 && panels.includes(u)) {
+  if (u.cursor.left >= 0 && u.cursor.event && !view.placing) {
     view.moment = Math.min(Math.max(u.posToVal(u.cursor.left, "x"), 0), run.end);
     tell();
   }
@@ -38,6 +39,7 @@ function placeCursor() {
   const { moment } = view;
   const inside = moment >= view.min && moment <= view.max;
   panels.forEach((u) => u.setCursor({ left: inside ? u.valToPos(moment, "x") : -10, top: 0 }, false));
+  view.placing = false;
   tell();
 }
 
@@ -167,12 +169,16 @@ function watch() {
     }
   }).observe(stack);
   matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => redraw(stack.clientWidth));
+  let folded = [];
   addEventListener("beforeprint", () => {
+    folded = document.querySelectorAll("details:not([open])");
     document.documentElement.classList.add("printing");
+    folded.forEach((details) => details.setAttribute("open", ""));
     redraw(680);
   });
   addEventListener("afterprint", () => {
     document.documentElement.classList.remove("printing");
+    folded.forEach((details) => details.removeAttribute("open"));
     redraw(stack.clientWidth);
   });
 }
@@ -180,4 +186,6 @@ function watch() {
 build();
 wire();
 watch();
-go((run.failures[0] ?? run.marks.find((mark) => mark.kind === "fault") ?? { at: run.end }).at);
+// Once the panels have their scales: they take them in a task of their own.
+view.moment = (run.failures[0] ?? run.marks.find((mark) => mark.kind === "fault") ?? { at: run.end }).at;
+queueMicrotask(placeCursor);

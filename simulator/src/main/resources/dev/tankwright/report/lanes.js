@@ -7,6 +7,7 @@ const lanes = [
   { key: "lid-open", name: "Lid open", colour: "lane-state", on: "yes", off: "no" },
   { key: "level-low", name: "Level low", colour: "lane-state", on: "yes", off: "no" },
   { key: "degas-owed", name: "Degas owed", colour: "lane-state", on: "yes", off: "no" },
+  { key: "limiter-tripped", name: "Limiter tripped", colour: "failed", on: "yes", off: "no" },
   { key: "fault", name: "Fault", colour: "failed", words: run.faults },
 ].map((lane) => ({ on: "on", off: lane.on === "open" ? "closed" : "off", ...lane, stays: run.stays(lane.key) }));
 
@@ -51,12 +52,12 @@ function drawLanes(u) {
   ctx.textBaseline = "middle";
   lanes.forEach((lane, i) => {
     const base = top + (i + 1) * pitch - 2 * devicePixelRatio;
-    const tall = pitch - (inside ? 19 : 8) * devicePixelRatio;
+    const tall = pitch - (inside ? 21 : 8) * devicePixelRatio;
     ctx.font = canvasFont(12);
     ctx.fillStyle = ink.of("muted");
     ctx.textAlign = inside ? "left" : "right";
     const y = inside ? base - tall - 8 * devicePixelRatio : base - tall / 2;
-    ctx.fillText(lane.name, inside ? left : left - 8 * devicePixelRatio, y);
+    ctx.fillText(lane.name, inside ? left + 3 * devicePixelRatio : left - 8 * devicePixelRatio, y);
     ctx.fillStyle = ink.of("rule");
     ctx.fillRect(left, Math.round(base), width, devicePixelRatio);
     drawLane(u, lane, base, tall);
@@ -108,6 +109,9 @@ function label(ctx, word, from, to, y, colour) {
   }
 }
 
+/** Which signs share a row under the phases, so that marks of one moment do not hide each other. */
+const SIGN_ROWS = [["deed"], ["event"], ["fault", "failed"]];
+
 /** The phases as one coloured strip with their names, and the signs of the marks under it. */
 function drawPhases(u) {
   const { ctx } = u;
@@ -123,10 +127,11 @@ function drawPhases(u) {
     }
     label(ctx, phase.name, from, to, top + tall / 2, "phase-ink");
   });
-  const row = top + tall + (height - tall) / 2;
+  const row = (height - tall) / SIGN_ROWS.length;
   for (const mark of run.marks.concat(run.failures)) {
     if (mark.at >= u.scales.x.min && mark.at <= u.scales.x.max) {
-      drawSign(ctx, mark.kind, u.valToPos(mark.at, "x", true), row, 11 * devicePixelRatio);
+      const y = top + tall + (SIGN_ROWS.findIndex((kinds) => kinds.includes(mark.kind)) + 0.5) * row;
+      drawSign(ctx, mark.kind, u.valToPos(mark.at, "x", true), y, 11 * devicePixelRatio);
     }
   }
   ctx.restore();

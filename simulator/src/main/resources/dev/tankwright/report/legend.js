@@ -56,7 +56,7 @@ function build() {
   strip.place.classList.add("strip");
   strip.word = strip.head.appendChild(make("span", "value"));
   view.phaseWord = strip.word;
-  bandPanel(strip.place, 76, timeAxis(0, true), drawPhases);
+  bandPanel(strip.place, 104, timeAxis(0, true), drawPhases);
   addChart(charts[0]);
   const bands = figure("Actuators and states", "");
   lanes.forEach((lane) => {
@@ -65,7 +65,7 @@ function build() {
     key.append(make("span", "", lane.name), lane.output);
     bands.head.append(key);
   });
-  bandPanel(bands.place, lanes.length * (isNarrow() ? 36 : 25) + 30, timeAxis(2, true), drawLanes);
+  bandPanel(bands.place, lanes.length * (isNarrow() ? 38 : 25) + 30, timeAxis(2, true), drawLanes);
   bands.place.classList.add("bands");
   charts.slice(1).forEach(addChart);
 }

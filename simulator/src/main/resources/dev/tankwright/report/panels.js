@@ -7,9 +7,9 @@ const charts = [
     decimals: 1,
     lines: [
       { name: "Wall", colour: "wall", width: 1, values: run.line("wall-temperature") },
-      { name: "Measured", colour: "measured", width: 1.5, dash: [6, 3], values: run.line("measured-temperature") },
+      { name: "Measured", colour: "measured", led: true, width: 1.5, dash: [6, 3], values: run.line("measured-temperature") },
       { name: "Solution", colour: "liquid", width: 2.25, values: run.line("liquid-temperature") },
-      { name: "Setpoint", colour: "setpoint", width: 1.5, dash: [2, 3], step: true, values: run.stepped("setpoint").map((value) => value || null) },
+      { name: "Setpoint", colour: "setpoint", width: 1.5, dash: [3, 3], step: true, values: run.stepped("setpoint").map((value) => value || null) },
       { name: "Cut-off limit", colour: "limit", width: 1.5, dash: [12, 4], step: true, values: run.t.map(() => run.limit) },
     ],
   },
@@ -43,7 +43,7 @@ const stack = document.getElementById("stack");
 const panels = [];
 
 /** The window of all panels, s. */
-const view = { min: 0, max: run.end, moment: 0, fit: false };
+const view = { min: 0, max: run.end, moment: 0, fit: false, placing: false };
 
 const TIME_STEPS = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600, 7200, 14400];
 
@@ -89,14 +89,20 @@ function valueAxis(shown) {
   };
 }
 
+/** The window that is asked for; all samples together are the whole run, which may be longer. */
+function timeRange(u, min, max) {
+  const all = run.t.length === 0 || (min <= run.t[0] && max >= run.t[run.t.length - 1]);
+  return all ? [0, run.end] : [min, max];
+}
+
 /** Options that all panels share. */
 function options(height, axes, series, yRange, hooks) {
   return {
     width: stack.clientWidth,
     height,
-    padding: [4, 12, 0, 0],
+    padding: [4, 22, 0, 0],
     legend: { show: false },
-    scales: { x: { time: false, range: () => [0, run.end] }, y: { range: yRange } },
+    scales: { x: { time: false, range: timeRange }, y: { range: yRange } },
     axes,
     series: [{}, ...series],
     cursor: {
@@ -110,12 +116,15 @@ function options(height, axes, series, yRange, hooks) {
   };
 }
 
-/** Lowest and highest value of a chart with some air, over the run or over the window. */
+/**
+ * Lowest and highest value of a chart with some air, over the run or over the window. A line that is
+ * led by the others has no say: a broken sensor reads anything, and would press all else flat.
+ */
 function rangeOf(chart, u) {
   let low = Infinity;
   let high = -Infinity;
   chart.lines.forEach((line, i) => {
-    if (u.series[i + 1].show && !(view.fit && line.colour === "limit")) {
+    if (u.series[i + 1].show && !line.led && !(view.fit && line.colour === "limit")) {
       for (let k = 0; k < run.t.length; k++) {
         const value = line.values[k];
         const seen = !view.fit || (run.t[k] >= view.min && run.t[k] <= view.max);

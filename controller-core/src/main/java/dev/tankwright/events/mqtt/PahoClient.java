@@ -3,6 +3,7 @@ package dev.tankwright.events.mqtt;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.ThreadFactory;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.eclipse.paho.client.mqttv3.MqttAsyncClient;
 import org.eclipse.paho.client.mqttv3.MqttConnectOptions;
@@ -21,6 +22,7 @@ import org.eclipse.paho.client.mqttv3.persist.MemoryPersistence;
 public final class PahoClient {
   // connect or disconnect, reader, writer, callbacks, ping: five tasks that live side by side
   private static final int THREADS = 5;
+  private static final long TIDY_SECONDS = 5;
 
   private final OpenSockets sockets = new OpenSockets();
   private final ScheduledExecutorService executor;
@@ -85,9 +87,12 @@ public final class PahoClient {
 
   private void tidy() {
     try {
+      sockets.awaitSpoken(TIDY_SECONDS, TimeUnit.SECONDS);
       client.disconnectForcibly(0, 1, false);
     } catch (MqttException e) {
       // it was not connected, which is what is wanted
+    } catch (InterruptedException e) {
+      // nobody interrupts this thread; if somebody did, it would be time to end
     }
     try {
       client.close(true);

@@ -1,0 +1,87 @@
+package dev.tankwright.controller;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.sun.management.ThreadMXBean;
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Inputs;
+import dev.tankwright.controller.board.NoticeKind;
+import dev.tankwright.controller.board.NoticeRing;
+import dev.tankwright.controller.board.Outputs;
+import dev.tankwright.controller.board.StateWords;
+import java.lang.management.ManagementFactory;
+import java.util.Random;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+/** The bytes that the scanning thread allocates, as the virtual machine counts them. */
+class AllocationTest {
+  private static final int SCANS = 300_000;
+  private static final ThreadMXBean METER = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+
+  private final DeviceProfile profile = RandomBoard.hastyProfile(1);
+  private final CleanerController controller = new CleanerController(profile);
+  private final Inputs inputs = new Inputs();
+  private final Outputs outputs = new Outputs();
+  private final RandomBoard board = new RandomBoard(11, profile);
+  private final StateWords state = new StateWords(CleanerController.STATE_WORDS);
+  private final StateWords poweredUp = new StateWords(CleanerController.STATE_WORDS);
+  private final long[] noticesOf = new long[NoticeKind.values().length];
+  private final NoticeRing.Taker count = (kind, a, b, at) -> noticesOf[kind.ordinal()]++;
+  private Object kept;
+
+  @Test
+  @DisplayName("once constructed, scan, capture, restore and draining of notices allocate nothing")
+  void allocatesNothing() {
+    run(SCANS, () -> {});
+    assertEquals(0, allocatedIn(SCANS, () -> {}), "bytes in " + SCANS + " scans");
+    for (NoticeKind kind : NoticeKind.values()) {
+      assertTrue(noticesOf[kind.ordinal()] > 0, "the scans never led to " + kind);
+    }
+  }
+
+  @Test
+  @DisplayName("the same meter sees one small object per thousand scans")
+  void meterSeesSmallObjects() {
+    Random dice = new Random(1);
+    Runnable wasteful =
+        () -> {
+          if (dice.nextInt(1_000) == 0) {
+            kept = new int[] {dice.nextInt()};
+          }
+        };
+    run(SCANS, wasteful);
+    long bytes = allocatedIn(SCANS, wasteful);
+    assertTrue(bytes >= SCANS / 1_000 * 8L, "only " + bytes + " bytes, last " + kept);
+  }
+
+  AllocationTest() {
+    controller.capture(poweredUp);
+  }
+
+  private long allocatedIn(int scans, Runnable beside) {
+    long before = METER.getCurrentThreadAllocatedBytes();
+    long overhead = METER.getCurrentThreadAllocatedBytes() - before;
+    long start = METER.getCurrentThreadAllocatedBytes();
+    run(scans, beside);
+    return METER.getCurrentThreadAllocatedBytes() - start - overhead;
+  }
+
+  private void run(int scans, Runnable beside) {
+    for (int scan = 0; scan < scans; scan++) {
+      board.next(outputs, inputs);
+      controller.scan(inputs, outputs);
+      beside.run();
+      // Seldom enough that a wild spell also fills the ring.
+      if (scan % 500 == 0) {
+        controller.notices().drain(count);
+        controller.capture(state);
+      }
+      // Else every run ends in the first fault that needs service.
+      if (scan % 10_000 == 0) {
+        controller.restore(poweredUp);
+      }
+    }
+  }
+}

@@ -1,0 +1,207 @@
+package dev.tankwright.controller;
+
+import dev.tankwright.controller.board.Command;
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.FoilVerdict;
+import dev.tankwright.controller.board.Inputs;
+import dev.tankwright.controller.board.Outputs;
+import dev.tankwright.controller.board.Parameter;
+import dev.tankwright.controller.board.Phase;
+import dev.tankwright.controller.board.Programme;
+import dev.tankwright.controller.board.Recipe;
+import java.util.Random;
+
+/**
+ * Seeded random inputs. Spells in which the board answers well and an operator runs cycles, so that
+ * deep states are reached, take turns with spells in which anything at all stands on the pins:
+ * contacts in contradiction, counts beyond 12 bits, a counter that stands or runs backwards,
+ * commands without recipes. Allocates nothing after construction.
+ */
+final class RandomBoard {
+  private static final Command[] COMMANDS = Command.values();
+  private static final FoilVerdict[] VERDICTS = {
+    FoilVerdict.NONE, FoilVerdict.MARKED, FoilVerdict.UNMARKED, null
+  };
+
+  private static final int[] MISCHIEF = {0, 2, 20, 1_000};
+
+  /** How many of the sensor counts are temperatures of a bath that is not too hot. */
+  private static final int TEMPERATURES = 4;
+
+  private final Random random;
+  private final IdealBoard board = new IdealBoard();
+  private final Recipe[] recipes = recipes();
+  private final int warmCounts;
+  private final int coldCounts;
+  private final int[] sensorCounts;
+  private int spell;
+  private int mischief;
+  private int standing;
+  private boolean blocked;
+
+  RandomBoard(long seed, DeviceProfile profile) {
+    random = new Random(seed);
+    warmCounts = Converter.counts(41, profile);
+    coldCounts = Converter.counts(25, profile);
+    sensorCounts =
+        new int[] {
+          coldCounts,
+          warmCounts,
+          warmCounts + 60,
+          Converter.counts(55, profile),
+          Converter.counts(72, profile),
+          0,
+          15,
+          16,
+          4_080,
+          4_095,
+          -7,
+          70_000
+        };
+  }
+
+  /**
+   * Times short enough that random operators get through whole cycles. Seeds take turns in the kind
+   * of regulation and in which of two monitors of a useless heater acts first.
+   */
+  static DeviceProfile hastyProfile(long seed) {
+    return DeviceProfile.sixLitre()
+        .with(Parameter.SELF_TEST_TIME, 100)
+        .with(Parameter.PAUSE_MAXIMUM, 10_000)
+        .with(Parameter.REST_MAXIMUM, 60_000)
+        .with(Parameter.DRAIN_MAXIMUM, 10_000)
+        .with(Parameter.DRAIN_TAIL, 500)
+        .with(Parameter.PULSE_ON, 300)
+        .with(Parameter.PULSE_OFF, 200)
+        .with(Parameter.OVERSHOOT_TIME, 500)
+        .with(Parameter.DISAGREE_TIME, 500)
+        .with(Parameter.VALVE_TIME, 1_500)
+        .with(Parameter.REGULATION, (int) (seed % 2))
+        .with(Parameter.EFFECT_TIME, seed % 4 < 2 ? 90_000 : 30_000)
+        .with(Parameter.HEAT_UP_MAXIMUM, 60_000);
+  }
+
+  /** Writes the inputs of the next scan, which answers the outputs of the last. */
+  void next(Outputs out, Inputs in) {
+    if (spell == 0) {
+      beginSpell(in);
+    }
+    spell--;
+    in.millis += step();
+    board.answer(out, in, 10);
+    if (out.drainValveOpen && !blocked && random.nextInt(300) == 0) {
+      in.minimumLevelWet = false;
+      in.fillMarkWet = false;
+    }
+    command(out.panel.phase, in);
+    if (random.nextInt(1_000) < mischief) {
+      disturb(in);
+    }
+  }
+
+  private void beginSpell(Inputs in) {
+    // Calm, lively, or wild: how many scans in a thousand change something.
+    mischief = MISCHIEF[random.nextInt(MISCHIEF.length)];
+    spell = 1 + random.nextInt(mischief == 0 ? 15_000 : mischief == 1_000 ? 200 : 4_000);
+    IdealBoard.rest(in);
+    in.generatorFault = false;
+    in.fillMarkWet = random.nextBoolean();
+    board.heaterCurrent = feedback(10);
+    board.generatorRunning = feedback(10);
+    blocked = random.nextInt(3) == 0;
+    board.valveJammed = random.nextInt(10) == 0;
+    in.controlSensorCounts = random.nextInt(3) == 0 ? coldCounts : warmCounts;
+    in.cutOffSensorCounts = in.controlSensorCounts;
+  }
+
+  private IdealBoard.Feedback feedback(int oneIn) {
+    if (random.nextInt(oneIn) != 0) {
+      return IdealBoard.Feedback.FOLLOWS;
+    }
+    return random.nextBoolean() ? IdealBoard.Feedback.STUCK_ON : IdealBoard.Feedback.STUCK_OFF;
+  }
+
+  private int step() {
+    if (standing > 0) {
+      standing--;
+      return 0;
+    }
+    int dice = random.nextInt(10_000);
+    if (dice < 9_500) {
+      return 10;
+    }
+    if (dice < 9_998) {
+      return 1 + random.nextInt(60);
+    }
+    standing = dice == 9_998 ? 10 : 0;
+    return random.nextInt();
+  }
+
+  private void command(Phase phase, Inputs in) {
+    if (random.nextInt(mischief == 1_000 ? 3 : 300) != 0) {
+      return;
+    }
+    in.commandSequence += random.nextInt(20) == 0 ? random.nextInt() : 1;
+    in.command = random.nextInt(5) == 0 ? anyCommand() : sensible(phase);
+    in.recipe = recipes[random.nextInt(recipes.length)];
+    in.foilVerdict = VERDICTS[random.nextInt(VERDICTS.length)];
+  }
+
+  private Command anyCommand() {
+    return random.nextInt(10) == 0 ? null : COMMANDS[random.nextInt(COMMANDS.length)];
+  }
+
+  private Command sensible(Phase phase) {
+    return switch (phase) {
+      case STANDBY -> random.nextInt(10) == 0 ? Command.DRAIN : Command.START;
+      case PAUSED -> Command.RESUME;
+      case COMPLETE -> Command.ACKNOWLEDGE;
+      case LOCKOUT -> Command.RESET;
+      default -> Command.NONE;
+    };
+  }
+
+  private void disturb(Inputs in) {
+    switch (random.nextInt(13)) {
+      case 0 -> in.lidMakeContact = !in.lidMakeContact;
+      case 1 -> in.lidBreakContact = !in.lidBreakContact;
+      case 2 -> toggleLid(in);
+      case 3 -> in.minimumLevelWet = !in.minimumLevelWet;
+      case 4 -> in.fillMarkWet = !in.fillMarkWet;
+      case 5 -> in.mainsPresent = !in.mainsPresent;
+      case 6 -> in.generatorFault = !in.generatorFault;
+      case 7 -> in.heaterCurrent = !in.heaterCurrent;
+      case 8 -> in.drainOpenEnd = !in.drainOpenEnd;
+      case 9 -> in.drainClosedEnd = !in.drainClosedEnd;
+      case 10 -> in.controlSensorCounts = sensorCounts[random.nextInt(sensorCounts.length)];
+      case 11 -> in.cutOffSensorCounts = sensorCounts[random.nextInt(sensorCounts.length)];
+      default -> sameTemperature(in);
+    }
+  }
+
+  private void sameTemperature(Inputs in) {
+    in.controlSensorCounts = sensorCounts[random.nextInt(TEMPERATURES)];
+    in.cutOffSensorCounts = in.controlSensorCounts;
+  }
+
+  private static void toggleLid(Inputs in) {
+    in.lidMakeContact = !in.lidMakeContact;
+    in.lidBreakContact = !in.lidMakeContact;
+  }
+
+  private static Recipe[] recipes() {
+    return new Recipe[] {
+      new Recipe(Programme.LIGHT, 40_000, 1_500, 2_000),
+      new Recipe(Programme.HEAVY, 40_000, 500, 4_000),
+      new Recipe(Programme.CUSTOM, 21_000, 1, 1),
+      new Recipe(Programme.DEGAS_ONLY, 40_000, 2_000, 0),
+      new Recipe(Programme.FOIL_CHECK, 40_000, 1_000, 1_000),
+      new Recipe(Programme.CUSTOM, 60_000, 1_000, 1_000),
+      new Recipe(Programme.CUSTOM, 60_001, 1_000, 1_000),
+      new Recipe(Programme.MEDIUM, 20_999, 1_000, 1_000),
+      new Recipe(Programme.MEDIUM, 40_000, Integer.MAX_VALUE, 1_000),
+      new Recipe(Programme.MEDIUM, 40_000, 1_000, Integer.MAX_VALUE),
+      null
+    };
+  }
+}
