@@ -199,9 +199,7 @@ class RunCommandTest {
   @ValueSource(strings = {"", "run", "lint", "phases"})
   void shouldExplainEachCommand(String command) throws Exception {
     Tool.Result result =
-        command.isEmpty()
-            ? Tool.run(folder, "--help")
-            : Tool.run(folder, command, "--help");
+        command.isEmpty() ? Tool.run(folder, "--help") : Tool.run(folder, command, "--help");
 
     assertEquals(0, result.code());
     assertTrue(result.out().startsWith("Usage: tankwright"), result.out());

@@ -40,7 +40,9 @@ final class Tool {
     }
   }
 
-  /** Runs the command in the given folder and waits for its end; a process that hangs is a failure. */
+  /**
+   * Runs the command in the given folder and waits for its end; a process that hangs is a failure.
+   */
   static Result run(Path folder, String... args) throws IOException, InterruptedException {
     File jar = new File(System.getProperty("tankwright.jar"));
     if (!jar.isFile()) {
