@@ -15,16 +15,20 @@ import java.util.Random;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
-/** The bytes that the scanning thread allocates, as the virtual machine counts them. */
+/**
+ * The bytes that the scanning thread allocates, as the virtual machine counts them. The same seeded
+ * run is repeated from the same state: what the code allocates comes back in every pass, what the
+ * virtual machine or the coverage agent allocates once, when it links a class, does not. So the
+ * pass with the least counts.
+ */
 class AllocationTest {
-  private static final int SCANS = 300_000;
+  private static final int SCANS = 200_000;
+  private static final int PASSES = 5;
   private static final ThreadMXBean METER = (ThreadMXBean) ManagementFactory.getThreadMXBean();
 
   private final DeviceProfile profile = RandomBoard.hastyProfile(1);
   private final CleanerController controller = new CleanerController(profile);
-  private final Inputs inputs = new Inputs();
   private final Outputs outputs = new Outputs();
-  private final RandomBoard board = new RandomBoard(11, profile);
   private final StateWords state = new StateWords(CleanerController.STATE_WORDS);
   private final StateWords poweredUp = new StateWords(CleanerController.STATE_WORDS);
   private final long[] noticesOf = new long[NoticeKind.values().length];
@@ -34,8 +38,7 @@ class AllocationTest {
   @Test
   @DisplayName("once constructed, scan, capture, restore and draining of notices allocate nothing")
   void allocatesNothing() {
-    run(SCANS, () -> {});
-    assertEquals(0, allocatedIn(SCANS, () -> {}), "bytes in " + SCANS + " scans");
+    assertEquals(0, leastAllocated(() -> {}), "bytes in " + SCANS + " scans");
     for (NoticeKind kind : NoticeKind.values()) {
       assertTrue(noticesOf[kind.ordinal()] > 0, "the scans never led to " + kind);
     }
@@ -51,8 +54,7 @@ class AllocationTest {
             kept = new int[] {dice.nextInt()};
           }
         };
-    run(SCANS, wasteful);
-    long bytes = allocatedIn(SCANS, wasteful);
+    long bytes = leastAllocated(wasteful);
     assertTrue(bytes >= SCANS / 1_000 * 8L, "only " + bytes + " bytes, last " + kept);
   }
 
@@ -60,21 +62,30 @@ class AllocationTest {
     controller.capture(poweredUp);
   }
 
-  private long allocatedIn(int scans, Runnable beside) {
+  private long leastAllocated(Runnable beside) {
+    long least = Long.MAX_VALUE;
+    for (int pass = 0; pass < PASSES; pass++) {
+      RandomBoard board = new RandomBoard(11, profile);
+      least = Math.min(least, allocatedBy(board, new Inputs(), beside));
+    }
+    return least;
+  }
+
+  private long allocatedBy(RandomBoard board, Inputs inputs, Runnable beside) {
     long before = METER.getCurrentThreadAllocatedBytes();
     long overhead = METER.getCurrentThreadAllocatedBytes() - before;
     long start = METER.getCurrentThreadAllocatedBytes();
-    run(scans, beside);
+    run(board, inputs, beside);
     return METER.getCurrentThreadAllocatedBytes() - start - overhead;
   }
 
-  private void run(int scans, Runnable beside) {
-    for (int scan = 0; scan < scans; scan++) {
+  private void run(RandomBoard board, Inputs inputs, Runnable beside) {
+    for (int scan = 0; scan < SCANS; scan++) {
       board.next(outputs, inputs);
       controller.scan(inputs, outputs);
       beside.run();
       // Seldom enough that a wild spell also fills the ring.
-      if (scan % 500 == 0) {
+      if (scan % 2_000 == 0) {
         controller.notices().drain(count);
         controller.capture(state);
       }

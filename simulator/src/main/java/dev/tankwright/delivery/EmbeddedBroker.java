@@ -28,8 +28,9 @@ import org.apache.activemq.artemis.spi.core.remoting.Acceptor;
  * An MQTT 3.1.1 broker inside this process, on a free port of the loopback address.
  *
  * <p>It keeps retained messages, retained last wills and persistent sessions in memory for as long
- * as it runs; nothing is written to disk. Whoever can reach the loopback address can use it. All
- * its threads are daemons and end with {@link #close}.
+ * as it runs; nothing is written to disk. Whoever can reach the loopback address can use it. {@link
+ * #close} ends all its threads; two of the library's own are no daemons, so a process that does not
+ * close it must end by {@code System.exit}.
  */
 public final class EmbeddedBroker implements AutoCloseable {
   private static final int WORKERS = 3;

@@ -67,6 +67,12 @@ final class LiveDelivery implements RunDelivery {
   }
 
   @Override
+  public int receivedSoFar() {
+    Wire ours = wire();
+    return ours == null ? 0 : ours.receivedSoFar();
+  }
+
+  @Override
   public DeliveryReport finish(Duration limit) {
     try {
       if (beginsFinishing()) {

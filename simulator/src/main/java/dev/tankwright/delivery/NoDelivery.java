@@ -19,6 +19,11 @@ final class NoDelivery implements RunDelivery {
   }
 
   @Override
+  public int receivedSoFar() {
+    return 0;
+  }
+
+  @Override
   public DeliveryReport finish(Duration limit) {
     finished = true;
     return new DeliveryReport(offered.get(), List.of(), List.of(), List.of(), 0, null);

@@ -19,6 +19,9 @@ public interface RunDelivery {
    */
   void offer(OutgoingEvent event);
 
+  /** How many different events have come back on the topic so far, foreign ones included. */
+  int receivedSoFar();
+
   /**
    * Waits until all has been delivered, or the limit, then disconnects.
    *

@@ -79,6 +79,10 @@ final class Wire {
     }
   }
 
+  int receivedSoFar() {
+    return subscriber.received().size();
+  }
+
   /** Disconnects without having been used. */
   void abandon() {
     publisher.close(Duration.ZERO);

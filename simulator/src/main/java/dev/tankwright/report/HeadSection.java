@@ -44,7 +44,7 @@ final class HeadSection {
     html.raw("<dl class=\"facts\">\n");
     html.fact("Device", "", about.device());
     html.fact("Simulated start", "", about.startedAt().replace('T', ' '));
-    html.fact("Length", "", Words.moment(about.durationMillis()) + " min");
+    html.fact("Length", "", Words.moment(about.durationMillis()) + " min:s");
     html.fact("Seed", "", Long.toString(about.seed()));
     html.fact("Tankwright", "", about.version());
     html.fact("Events", "", DeliverySection.inShort(seen));

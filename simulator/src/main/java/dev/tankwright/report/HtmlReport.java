@@ -15,7 +15,15 @@ public final class HtmlReport {
 
   /** In the order in which they need each other; together they are one script. */
   private static final List<String> SCRIPTS =
-      List.of("data.js", "ink.js", "lanes.js", "panels.js", "legend.js", "controls.js");
+      List.of(
+          "data.js",
+          "ink.js",
+          "lanes.js",
+          "charts.js",
+          "panels.js",
+          "legend.js",
+          "window.js",
+          "controls.js");
 
   private HtmlReport() {}
 

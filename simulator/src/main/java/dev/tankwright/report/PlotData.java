@@ -78,7 +78,8 @@ final class PlotData {
   private static int scale(Signal signal) {
     return switch (signal.quantity()) {
       case TEMPERATURE -> 100;
-      case VOLUME, FRACTION -> 1_000;
+      case VOLUME -> 1_000;
+      case FRACTION -> 10_000;
       case POWER, TIME -> 10;
       case SWITCH, WORD -> 1;
     };

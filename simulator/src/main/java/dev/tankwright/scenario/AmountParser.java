@@ -74,7 +74,7 @@ final class AmountParser {
 
   private static String wrongUnit(String text, String symbol, Dimension wanted, String subject) {
     String given = subject + " is " + Quote.of(text);
-    String right = subject + " is " + wanted.noun() + ", in " + wanted.choices();
+    String right = subject + " is " + wanted.noun() + wanted.choices();
     if (symbol.isEmpty()) {
       return given + " without a unit; " + right;
     }

@@ -97,7 +97,6 @@ record ComparisonReader(
           signal.key()
               + " is "
               + dimension.noun()
-              + ", in "
               + dimension.choices()
               + "; compare it with <, <=, > or >=");
     }

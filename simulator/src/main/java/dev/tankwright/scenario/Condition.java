@@ -12,8 +12,9 @@ import java.util.function.Consumer;
  * condition ({@code toString}) is the condition as a file writes it.
  *
  * <p>Besides true and false a condition has a robustness, as in signal temporal logic (Donzé and
- * Maler, 2010): how far the numbers are from changing the answer. It is positive or 0 where the
- * condition holds, negative or 0 where it does not; a switch or a word counts as infinitely far.
+ * Maler, FORMATS 2010; cited from memory): how far the numbers are from changing the answer. It is
+ * positive or 0 where the condition holds, negative or 0 where it does not; a switch or a word
+ * counts as infinitely far.
  */
 public sealed interface Condition {
   /**

@@ -6,8 +6,7 @@ import java.util.List;
 
 /**
  * Kinds of quantity in scenario files, each with the units that are accepted. All conversions are
- * exact; those of °F follow its definition in the SI brochure's companion tables (t/°C = (t/°F -
- * 32) × 5/9).
+ * exact; °F follows its definition, t/°C = (t/°F - 32) × 5/9 (NIST SP 811; cited from memory).
  */
 enum Dimension {
   /** In °C. */
@@ -91,17 +90,17 @@ enum Dimension {
     };
   }
 
-  /** What may be written, for a message: {@code L or mL}. */
+  /** What may be written, to follow on the noun in a message: {@code , in L or mL}. */
   String choices() {
     return switch (this) {
-      case TEMPERATURE -> "°C or °F";
-      case VOLUME -> "L or mL";
-      case TIME -> "ms, s, min or h";
-      case FRACTION -> "% (or a plain fraction of 1)";
-      case FREQUENCY -> "Hz or kHz";
-      case RESISTANCE -> "ohm or \u03a9";
-      case NUMBER -> "no unit";
-      case DIFFERENCE, POWER -> base;
+      case TEMPERATURE -> ", in °C or °F";
+      case VOLUME -> ", in L or mL";
+      case TIME -> ", in ms, s, min or h";
+      case FRACTION -> ", in % or as a plain fraction of 1";
+      case FREQUENCY -> ", in Hz or kHz";
+      case RESISTANCE -> ", in ohm or \u03a9";
+      case DIFFERENCE, POWER -> ", in " + base;
+      case NUMBER -> " without a unit";
     };
   }
 }

@@ -149,7 +149,7 @@ final class DocumentReader {
     return Optional.empty();
   }
 
-  private static String sha256(byte[] content) {
+  static String sha256(byte[] content) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
     } catch (NoSuchAlgorithmException e) {

@@ -34,8 +34,8 @@ final class Fields {
     if (first != null) {
       String where = "; the first is in line " + first.key().place().line();
       problems.add(at, "the key " + Quote.of(key) + " is here twice; keep one" + where);
-    } else if (!known.contains(key) && !problems.isFull()) {
-      String hint = Nearest.hint(key, known);
+    } else if (!known.contains(key)) {
+      String hint = problems.isFull() ? "" : Nearest.hint(key, known);
       problems.add(at, "unknown key " + Quote.of(key) + " in " + block + "; " + hint);
     }
   }

@@ -141,7 +141,9 @@ final class YamlTree {
     try {
       return parser.next();
     } catch (MarkedYamlEngineException e) {
-      throw problems.stop(place(e.getProblemMark()), YamlAdvice.of(e.getProblem()));
+      boolean earlier = e.getContextMark().isPresent() && YamlAdvice.isBegunEarlier(e.getProblem());
+      Optional<Mark> mark = earlier ? e.getContextMark() : e.getProblemMark();
+      throw problems.stop(place(mark), YamlAdvice.of(e.getProblem()));
     } catch (YamlEngineException e) {
       throw problems.stop(Place.START, YamlAdvice.of(e.getMessage()));
     }

@@ -43,7 +43,8 @@ const run = (() => {
     from: ms / 1000,
     to: (ms + lasted) / 1000,
   }));
-  return { t, end, limit: raw.limit, faults: raw.faults, line, stays, stepped, marks, failures, phases };
+  const { limit, faults } = raw;
+  return { t, end, limit, faults, line, stays, stepped, marks, failures, phases };
 })();
 
 /** Index of the last element that starts at or before the moment, -1 before all of them. */

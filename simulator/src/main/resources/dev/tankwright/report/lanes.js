@@ -3,13 +3,13 @@ const lanes = [
   { key: "heater", name: "Heater", colour: "lane-heat" },
   { key: "cut-off-relay", name: "Cut-off relay", colour: "lane-heat" },
   { key: "ultrasound", name: "Ultrasound", colour: "lane-sound", level: run.stays("drive-level") },
-  { key: "drain-valve", name: "Drain valve", colour: "lane-water", on: "open" },
+  { key: "drain-valve", name: "Drain valve", colour: "lane-water", on: "open", off: "closed" },
   { key: "lid-open", name: "Lid open", colour: "lane-state", on: "yes", off: "no" },
   { key: "level-low", name: "Level low", colour: "lane-state", on: "yes", off: "no" },
   { key: "degas-owed", name: "Degas owed", colour: "lane-state", on: "yes", off: "no" },
   { key: "limiter-tripped", name: "Limiter tripped", colour: "failed", on: "yes", off: "no" },
   { key: "fault", name: "Fault", colour: "failed", words: run.faults },
-].map((lane) => ({ on: "on", off: lane.on === "open" ? "closed" : "off", ...lane, stays: run.stays(lane.key) }));
+].map((lane) => ({ on: "on", off: "off", ...lane, stays: run.stays(lane.key) }));
 
 /** What a lane is at the moment, in words. */
 function laneWord(lane, moment) {

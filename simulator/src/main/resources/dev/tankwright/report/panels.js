@@ -1,51 +1,14 @@
-/** Panels of lines: title, unit, height in CSS px, and the lines of each. */
-const charts = [
-  {
-    title: "Temperature",
-    unit: "°C",
-    height: 250,
-    decimals: 1,
-    lines: [
-      { name: "Wall", colour: "wall", width: 1, values: run.line("wall-temperature") },
-      { name: "Measured", colour: "measured", led: true, width: 1.5, dash: [6, 3], values: run.line("measured-temperature") },
-      { name: "Solution", colour: "liquid", width: 2.25, values: run.line("liquid-temperature") },
-      { name: "Setpoint", colour: "setpoint", width: 1.5, dash: [3, 3], step: true, values: run.stepped("setpoint").map((value) => value || null) },
-      { name: "Cut-off limit", colour: "limit", width: 1.5, dash: [12, 4], step: true, values: run.t.map(() => run.limit) },
-    ],
-  },
-  {
-    title: "Activity index",
-    unit: "0 to 1",
-    height: 110,
-    decimals: 2,
-    floor: 0,
-    lines: [{ name: "Activity", colour: "activity", width: 1.75, values: run.line("activity") }],
-  },
-  {
-    title: "Dissolved gas",
-    unit: "% of saturation",
-    height: 110,
-    decimals: 1,
-    floor: 0,
-    lines: [{ name: "Gas", colour: "gas", width: 1.75, values: run.line("dissolved-gas").map((value) => (value === null ? null : value * 100)) }],
-  },
-  {
-    title: "Volume",
-    unit: "L",
-    height: 110,
-    decimals: 2,
-    floor: 0,
-    lines: [{ name: "Volume", colour: "volume", width: 1.75, values: run.line("volume") }],
-  },
-];
-
 const stack = document.getElementById("stack");
 const panels = [];
 
 /** The window of all panels, s. */
 const view = { min: 0, max: run.end, moment: 0, fit: false, placing: false };
 
-const TIME_STEPS = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600, 7200, 14400];
+/** Steps of the time axis, s. */
+const TIME_STEPS = [
+  0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600, 7200,
+  14400,
+];
 
 function isNarrow() {
   return stack.clientWidth < 640;
@@ -72,7 +35,10 @@ function timeAxis(side, labelled) {
     stroke: () => ink.of("muted"),
     grid: { stroke: () => ink.of("grid"), width: 1 },
     ticks: { show: false },
-    values: (u, splits) => splits.map((split) => (labelled ? clockText(split, decimalsFor(u.scales.x.max - u.scales.x.min)) : "")),
+    values: (u, splits) => {
+      const decimals = decimalsFor(u.scales.x.max - u.scales.x.min);
+      return splits.map((split) => (labelled ? clockText(split, decimals) : ""));
+    },
   };
 }
 
@@ -112,7 +78,12 @@ function options(height, axes, series, yRange, hooks) {
       bind: { mouseleave: () => null },
       points: hooks.points === false ? { show: false } : { size: 7, width: 2, fill: () => ink.of("surface") },
     },
-    hooks: { drawAxes: [drawMarks], draw: hooks.draw ? [hooks.draw] : [], setScale: [onScale], setCursor: [onCursor] },
+    hooks: {
+      drawAxes: [drawMarks],
+      draw: hooks.draw ? [hooks.draw] : [],
+      setScale: [onScale],
+      setCursor: [onCursor],
+    },
   };
 }
 

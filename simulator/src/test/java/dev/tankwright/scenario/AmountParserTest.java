@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Conversions are held against their definitions: 1 L = 1000 mL, 1 min = 60 s and 1 h = 3600 s (SI
- * brochure, 9th edition, tables 7 and 8), t/°C = (t/°F - 32) / 1.8 (NIST SP 811, B.8).
+ * brochure, table 8), t/°C = (t/°F - 32) / 1.8 (NIST SP 811); both cited from memory.
  */
 class AmountParserTest {
 
@@ -101,9 +101,9 @@ class AmountParserTest {
             + " temperature, in °C or °F",
         "DIFFERENCE | 2 °C | 2 | x is '2 °C', a temperature; x is a temperature difference, in K",
         "TIME | 5 sec | 2 | x has the unknown unit 'sec'; x is a time, in ms, s, min or h",
-        "NUMBER | 5 s | 2 | x is '5 s', a time; x is a plain number, in no unit",
-        "FRACTION | 5 L | 2 | x is '5 L', a volume; x is a fraction, in % (or a plain fraction of"
-            + " 1)"
+        "NUMBER | 5 s | 2 | x is '5 s', a time; x is a plain number without a unit",
+        "FRACTION | 5 L | 2 | x is '5 L', a volume; x is a fraction, in % or as a plain fraction of"
+            + " 1"
       })
   void saysWhatIsWrong(Dimension dimension, String text, int offset, String message) {
     TextFault fault = assertThrows(TextFault.class, () -> AmountParser.parse(text, dimension, "x"));

@@ -17,7 +17,10 @@ class ConditionTest {
           .set(Signal.HEATER, 1)
           .set(Signal.PHASE, "HEATING");
 
-  /** By hand, from the robust semantics of signal temporal logic: Donzé and Maler (2010). */
+  /**
+   * By hand, from the robust semantics of signal temporal logic: Donzé and Maler (2010), cited from
+   * memory.
+   */
   @ParameterizedTest
   @CsvSource({
     "liquid-temperature < 70 °C, true, 10",
