@@ -8,7 +8,6 @@ import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.drive.Demand;
 import dev.tankwright.controller.drive.Drives;
-import dev.tankwright.controller.drive.Wanted;
 import dev.tankwright.controller.safety.FaultLatch;
 import dev.tankwright.controller.safety.Guard;
 import dev.tankwright.controller.sensing.Measurements;
@@ -41,9 +40,9 @@ public final class CleanerController {
   /** Makes the controller of a device as it is after power-up: in self test, nothing driven. */
   public CleanerController(DeviceProfile profile) {
     measured = new Measurements(profile);
-    sequence = new Sequence(profile, faults, journal);
+    sequence = new Sequence(profile, measured, faults, journal);
     drives = new Drives(profile);
-    guard = new Guard(profile, faults);
+    guard = new Guard(profile, faults, measured, drives.wanted());
   }
 
   /**
@@ -56,14 +55,14 @@ public final class CleanerController {
     measured.sense(inputs);
     journal.advance(measured.dtMs());
 
-    sequence.decide(inputs, measured, guard.isSounding(), demand);
-    Wanted wanted = drives.shape(demand, measured);
+    sequence.decide(inputs, guard.isSounding(), demand);
+    drives.shape(demand, measured);
 
-    guard.watch(inputs, measured, wanted, demand.heatToMilliC, sequence.phase() == Phase.HEATING);
+    guard.watch(inputs, demand.heatToMilliC, sequence.phase() == Phase.HEATING);
     if (faults.isStopping()) {
       sequence.lockOut(demand);
     }
-    guard.drive(inputs, measured, wanted, outputs);
+    guard.drive(inputs, outputs);
 
     sequence.tally(measured.control(), guard.isSounding(), guard.isHeating(), measured.dtMs());
     indications.show(sequence, measured, faults, outputs);

@@ -1,5 +1,6 @@
 package dev.tankwright.controller;
 
+import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Outputs;
 import dev.tankwright.controller.board.Panel;
 import dev.tankwright.controller.board.Phase;
@@ -20,9 +21,7 @@ final class Indications {
 
   void show(Sequence sequence, Measurements measured, FaultLatch faults, Outputs outputs) {
     Panel panel = outputs.panel;
-    panel.phase = sequence.phase();
-    panel.fault = faults.worst();
-    panel.refusal = sequence.refusal();
+    showWords(sequence, faults, panel);
     panel.temperatureMilliC = measured.control().milliC();
     panel.temperatureValid = measured.control().isValid();
     panel.setpointMilliC = sequence.setpointMilliC();
@@ -33,17 +32,35 @@ final class Indications {
     outputs.buzzer = buzzer.sound(panel.phase == Phase.LOCKOUT, measured.dtMs());
   }
 
+  // A reference is stored only when it is another one: for the collector each store costs more than
+  // the comparison.
+  private static void showWords(Sequence sequence, FaultLatch faults, Panel panel) {
+    if (panel.phase != sequence.phase()) {
+      panel.phase = sequence.phase();
+    }
+    Fault worst = faults.worst();
+    if (panel.fault != worst) {
+      panel.fault = worst;
+    }
+    if (panel.refusal != sequence.refusal()) {
+      panel.refusal = sequence.refusal();
+    }
+  }
+
   private void beep(Sequence sequence) {
     if (sequence.hasJustRefused()) {
       buzzer.beep(REFUSAL_BEEP_MS);
     }
     Phase phase = sequence.phase();
-    if (phase != shown && phase == Phase.PAUSED) {
-      buzzer.beep(PAUSE_BEEP_MS);
-    } else if (phase != shown && phase == Phase.COMPLETE) {
-      buzzer.beep(COMPLETE_BEEP_MS);
+    if (phase == shown) {
+      return;
     }
     shown = phase;
+    if (phase == Phase.PAUSED) {
+      buzzer.beep(PAUSE_BEEP_MS);
+    } else if (phase == Phase.COMPLETE) {
+      buzzer.beep(COMPLETE_BEEP_MS);
+    }
   }
 
   void carry(StateWords state) {

@@ -48,6 +48,8 @@ public enum Signal {
   LID_OPEN(Quantity.SWITCH),
   /** The solution truly stands below the minimum for heating and sounding. */
   LEVEL_LOW(Quantity.SWITCH),
+  /** The hardware's own limiter has opened the heater circuit for good. */
+  LIMITER_TRIPPED(Quantity.SWITCH),
   /** The panel says that degassing is owed. */
   DEGAS_OWED(Quantity.SWITCH),
   /** What is left of degassing and cleaning, as the panel says. */

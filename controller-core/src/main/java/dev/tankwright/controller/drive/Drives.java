@@ -16,13 +16,17 @@ public final class Drives {
     ultrasound = new UltrasoundDrive(profile);
   }
 
+  /** What each actuator should do; the same object in every scan. */
+  public Wanted wanted() {
+    return wanted;
+  }
+
   /** Works out what is wanted in this scan. */
-  public Wanted shape(Demand demand, Measurements measurements) {
+  public void shape(Demand demand, Measurements measurements) {
     int dtMs = measurements.dtMs();
     wanted.heater = heater.regulate(demand.heatToMilliC, measurements.control(), dtMs);
-    ultrasound.shape(demand.sound, dtMs, wanted);
+    ultrasound.shape(demand.sound(), dtMs, wanted);
     wanted.drain = demand.drain;
-    return wanted;
   }
 
   /** Captures or restores what outlasts a scan. */

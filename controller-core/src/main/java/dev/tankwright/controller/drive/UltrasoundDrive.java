@@ -8,12 +8,17 @@ import dev.tankwright.controller.board.StateWords;
  * Shapes the drive of the generator: pulses for degassing, a swept continuous drive for cleaning.
  */
 final class UltrasoundDrive {
+  private static final int SLOPE_BITS = 16;
+
   private final int pulseOnMs;
   private final int pulsePeriodMs;
   private final int levelPermille;
   private final int centreHz;
   private final int sweepHz;
   private final int sweepPeriodMs;
+
+  // Hz per ms in binary fractions, worked out once: the scan multiplies and does not divide.
+  private final int slope;
   private int pulseElapsedMs;
   private int sweepElapsedMs;
 
@@ -24,6 +29,7 @@ final class UltrasoundDrive {
     centreHz = profile.get(Parameter.DRIVE_FREQUENCY);
     sweepHz = profile.get(Parameter.SWEEP_WIDTH);
     sweepPeriodMs = profile.get(Parameter.SWEEP_PERIOD);
+    slope = ((2 * sweepHz) << SLOPE_BITS) / (sweepPeriodMs - sweepPeriodMs / 2);
   }
 
   void shape(Sound sound, int dtMs, Wanted wanted) {
@@ -51,9 +57,8 @@ final class UltrasoundDrive {
 
   // A triangle that starts at its lower end: −sweep, up to +sweep at half the period, and back.
   private int sweepOffsetHz() {
-    int half = sweepPeriodMs / 2;
-    int fromEnd = sweepElapsedMs <= half ? sweepElapsedMs : sweepPeriodMs - sweepElapsedMs;
-    return 2 * sweepHz * fromEnd / half - sweepHz;
+    int fromEnd = Math.min(sweepElapsedMs, sweepPeriodMs - sweepElapsedMs);
+    return (int) (((long) slope * fromEnd) >> SLOPE_BITS) - sweepHz;
   }
 
   private static void drive(boolean on, int permille, int hertz, Wanted wanted) {

@@ -15,14 +15,23 @@ import dev.tankwright.controller.sensing.Measurements;
 public final class Guard {
   private final FaultLatch latch;
   private final Monitors monitors;
-  private final Watch watch = new Watch();
+  private final Measurements measured;
+  private final Wanted wanted;
   private final Driven driven = new Driven();
+  private final Watch watch;
 
-  /** Makes the guard of a device; nothing is driven. */
-  public Guard(DeviceProfile profile, FaultLatch latch) {
+  /**
+   * Makes the guard of a device; nothing is driven.
+   *
+   * @param measured what the pins mean, anew in every scan
+   * @param wanted what each actuator should do, anew in every scan
+   */
+  public Guard(DeviceProfile profile, FaultLatch latch, Measurements measured, Wanted wanted) {
     this.latch = latch;
+    this.measured = measured;
+    this.wanted = wanted;
     monitors = new Monitors(profile);
-    watch.driven = driven;
+    watch = new Watch(measured, wanted, driven);
   }
 
   /**
@@ -31,11 +40,10 @@ public final class Guard {
    * @param setpointMilliC temperature that the sequence asks to hold, m°C; 0 for none
    * @param heatingUp true while the sequence waits for the setpoint to be reached
    */
-  public void watch(
-      Inputs inputs, Measurements measured, Wanted wanted, int setpointMilliC, boolean heatingUp) {
-    watch.inputs = inputs;
-    watch.measured = measured;
-    watch.wanted = wanted;
+  public void watch(Inputs inputs, int setpointMilliC, boolean heatingUp) {
+    if (watch.inputs != inputs) {
+      watch.inputs = inputs;
+    }
     watch.setpointMilliC = setpointMilliC;
     watch.heatingUp = heatingUp;
     latch.beginScan();
@@ -43,7 +51,7 @@ public final class Guard {
   }
 
   /** Drives the pins: every one is wanted AND permitted. */
-  public void drive(Inputs inputs, Measurements measured, Wanted wanted, Outputs outputs) {
+  public void drive(Inputs inputs, Outputs outputs) {
     boolean healthy = inputs.mainsPresent && !latch.isStopping();
     boolean shut = measured.isDrainShut() && !driven.drain;
     boolean filled = healthy && !monitors.isDry() && shut;
@@ -53,10 +61,10 @@ public final class Guard {
     driven.ultrasound = wanted.ultrasound && sound;
     driven.cutOffRelay = inputs.mainsPresent && !latch.isCutOff();
     driven.drain = wanted.drain && healthy && !driven.heater && !driven.ultrasound;
-    write(wanted, outputs);
+    write(outputs);
   }
 
-  private void write(Wanted wanted, Outputs outputs) {
+  private void write(Outputs outputs) {
     outputs.heaterRelay = driven.heater;
     outputs.cutOffRelay = driven.cutOffRelay;
     outputs.ultrasoundEnable = driven.ultrasound;

@@ -28,13 +28,14 @@ public final class Sequence {
   private Refusal refusal;
 
   /** Makes the sequence of a device in self test. */
-  public Sequence(DeviceProfile profile, FaultLatch faults, Journal journal) {
+  public Sequence(
+      DeviceProfile profile, Measurements measured, FaultLatch faults, Journal journal) {
     this.faults = faults;
     this.journal = journal;
     phases = new Phases(profile);
     solution = new Solution(profile);
     change = new PhaseChange(cycle, tally, journal);
-    situation = new Situation(cycle, solution, faults, journal, tally);
+    situation = new Situation(measured, cycle, solution, faults, journal, tally);
   }
 
   /**
@@ -42,14 +43,10 @@ public final class Sequence {
    *
    * @param sounding whether the previous scan drove the ultrasound
    */
-  public void decide(Inputs inputs, Measurements measured, boolean sounding, Demand demand) {
-    situation.inputs = inputs;
-    situation.measured = measured;
-    situation.sounding = sounding;
-    situation.refusal = null;
-    situation.command = commands.read(inputs);
-    Command asked = situation.command;
-    solution.scan(sounding, measured.dtMs());
+  public void decide(Inputs inputs, boolean sounding, Demand demand) {
+    Command asked = commands.read(inputs);
+    situation.begin(inputs, asked, sounding);
+    solution.scan(sounding, situation.dtMs());
     fire(phases.decide(phase, situation));
     if (asked != Command.NONE) {
       settle(asked);
@@ -64,6 +61,9 @@ public final class Sequence {
   }
 
   private void fire(Trigger trigger) {
+    if (trigger == Trigger.NONE) {
+      return;
+    }
     Phase next = PhaseTable.after(phase, trigger);
     if (next == phase) {
       return;
@@ -83,12 +83,12 @@ public final class Sequence {
 
   private void demand(Demand demand) {
     demand.heatToMilliC = phase.isRunning() ? cycle.setpointMilliC : 0;
-    demand.sound =
+    demand.sound(
         switch (phase) {
           case DEGASSING -> Sound.PULSED;
           case CLEANING -> Sound.SWEPT;
           default -> Sound.OFF;
-        };
+        });
     demand.drain = phase == Phase.DRAINING;
   }
 

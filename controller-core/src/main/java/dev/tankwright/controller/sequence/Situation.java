@@ -12,7 +12,7 @@ import dev.tankwright.controller.sensing.Measurements;
  */
 final class Situation {
   Inputs inputs;
-  Measurements measured;
+  final Measurements measured;
 
   /**
    * The command that is new in this scan, or {@link Command#NONE}. A phase that carries it out
@@ -32,12 +32,36 @@ final class Situation {
   final Journal journal;
   final CycleTally tally;
 
-  Situation(Cycle cycle, Solution solution, FaultLatch faults, Journal journal, CycleTally tally) {
+  Situation(
+      Measurements measured,
+      Cycle cycle,
+      Solution solution,
+      FaultLatch faults,
+      Journal journal,
+      CycleTally tally) {
+    this.measured = measured;
     this.tally = tally;
     this.cycle = cycle;
     this.solution = solution;
     this.faults = faults;
     this.journal = journal;
+  }
+
+  /**
+   * Begins a scan. A reference is stored only when it is another one: for the collector each store
+   * costs more than the comparison.
+   */
+  void begin(Inputs pins, Command asked, boolean nowSounding) {
+    if (inputs != pins) {
+      inputs = pins;
+    }
+    if (command != asked) {
+      command = asked;
+    }
+    if (refusal != null) {
+      refusal = null;
+    }
+    sounding = nowSounding;
   }
 
   int dtMs() {

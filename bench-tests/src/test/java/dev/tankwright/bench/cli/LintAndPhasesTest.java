@@ -1,0 +1,61 @@
+package dev.tankwright.bench.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.tankwright.controller.sequence.PhaseTable;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The commands {@code lint} and {@code phases} from outside. */
+class LintAndPhasesTest {
+  @TempDir private Path folder;
+
+  @Test
+  void shouldFindTheProjectsScenariosInOrder() throws Exception {
+    String scenarios = Tool.root().resolve("bench-tests/scenarios").toString();
+
+    Tool.Result result = Tool.run(folder, "lint", scenarios);
+
+    assertEquals(0, result.code(), result.err());
+    assertEquals(Tool.scenarios().size(), result.out().lines().count(), result.out());
+    assertTrue(result.out().lines().allMatch(line -> line.endsWith(": in order")), result.out());
+  }
+
+  @Test
+  void shouldRefuseBytesThatAreNoText() throws Exception {
+    Path file = folder.resolve("bad.yaml");
+    byte[] bytes = "scenario: Caf\u00e9\n".getBytes(StandardCharsets.ISO_8859_1);
+    Files.write(file, bytes);
+
+    Tool.Result result = Tool.run(folder, "lint", "bad.yaml");
+
+    assertEquals(2, result.code());
+    assertTrue(result.err().startsWith("bad.yaml:1:14: "), result.err());
+  }
+
+  @Test
+  void shouldRefuseAFileOfFiftyMegabytes() throws Exception {
+    Path file = folder.resolve("huge.yaml");
+    Files.write(file, new byte[50 << 20]);
+
+    Tool.Result result = Tool.run(folder, "lint", "huge.yaml");
+
+    assertEquals(2, result.code());
+    assertEquals(1, result.errLines().size(), result.err());
+  }
+
+  @Test
+  void shouldPrintOneLineOfTheTableForEachTransition() throws Exception {
+    Tool.Result csv = Tool.run(folder, "phases", "--as", "csv");
+    Tool.Result mermaid = Tool.run(folder, "phases", "--as", "mermaid");
+
+    assertEquals(1 + PhaseTable.lines().size(), csv.out().lines().count());
+    assertEquals(2 + PhaseTable.lines().size(), mermaid.out().lines().count());
+    assertTrue(csv.out().contains("CLEANING,LID_OPENED,PAUSED,"), csv.out());
+    assertTrue(mermaid.out().contains("CLEANING --> PAUSED : LID_OPENED"), mermaid.out());
+  }
+}

@@ -1,0 +1,2 @@
+/** Cycle events held against the CloudEvents specification and an implementation of it. */
+package dev.tankwright.bench.events;

@@ -1,0 +1,82 @@
+package dev.tankwright.bench.loop;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.sun.management.ThreadMXBean;
+import dev.tankwright.controller.board.Command;
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.FoilVerdict;
+import dev.tankwright.controller.board.Phase;
+import dev.tankwright.controller.board.Programme;
+import dev.tankwright.controller.board.Recipe;
+import dev.tankwright.loop.ClosedLoop;
+import dev.tankwright.loop.Deed;
+import dev.tankwright.plant.BathProfile;
+import dev.tankwright.plant.BathStart;
+import java.lang.management.ManagementFactory;
+import org.junit.jupiter.api.Test;
+
+/** A step of controller and plant allocates nothing, in every phase of a cycle. */
+class ClosedLoopAllocationTest {
+  private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+
+  private static final int CYCLE_STEPS = 45 * 60 * 100;
+
+  // What one step may seem to allocate while the compiler still works: nothing, but the first cycle
+  // loads classes, so the second one is measured.
+  @Test
+  void shouldAllocateNothingInAWholeCycle() {
+    assertTrue(THREADS.isThreadAllocatedMemorySupported());
+    cycle();
+    assertEquals(0, cycle());
+  }
+
+  @Test
+  void shouldSeeAnAllocationInAStep() {
+    long before = allocated();
+    Object[] kept = new Object[1000];
+    for (int i = 0; i < kept.length; i++) {
+      kept[i] = new Object();
+    }
+    assertTrue(allocated() - before >= 1000 * 8, "the meter sees what is allocated");
+    assertEquals(1000, kept.length);
+  }
+
+  /** Runs one cycle and returns the bytes that its steps allocated. */
+  private static long cycle() {
+    ClosedLoop loop =
+        new ClosedLoop(
+            DeviceProfile.sixLitre(), BathProfile.sixLitre(), new BathStart(4.5, 19, 21, 1), 1);
+    Deed start = new Deed.Press(Command.START, Recipe.standard(Programme.MEDIUM), FoilVerdict.NONE);
+    int phasesSeen = 0;
+    long before = allocated();
+    for (int step = 0; step < CYCLE_STEPS; step++) {
+      if (step == 100) {
+        loop.perform(start);
+      }
+      loop.scan();
+      loop.advance();
+      phasesSeen |= 1 << loop.outputs().panel.phase.ordinal();
+    }
+    long bytes = allocated() - before;
+    assertEquals(Phase.COMPLETE, loop.outputs().panel.phase);
+    int expected =
+        bit(Phase.SELF_TEST)
+            | bit(Phase.STANDBY)
+            | bit(Phase.HEATING)
+            | bit(Phase.DEGASSING)
+            | bit(Phase.CLEANING)
+            | bit(Phase.COMPLETE);
+    assertEquals(expected, phasesSeen);
+    return bytes;
+  }
+
+  private static int bit(Phase phase) {
+    return 1 << phase.ordinal();
+  }
+
+  private static long allocated() {
+    return THREADS.getThreadAllocatedBytes(Thread.currentThread().getId());
+  }
+}

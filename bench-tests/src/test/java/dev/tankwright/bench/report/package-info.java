@@ -1,0 +1,2 @@
+/** The report as a browser shows it. */
+package dev.tankwright.bench.report;

@@ -1,0 +1,15 @@
+package dev.tankwright.events;
+
+/** What paused a cycle, or ended it before its time. */
+public enum Cause {
+  /** The operator wished it. */
+  OPERATOR,
+  /** The lid was opened. */
+  LID,
+  /** A pause lasted longer than it may. */
+  PAUSE_LIMIT,
+  /** A fault was latched. */
+  FAULT,
+  /** Mains was lost. */
+  MAINS
+}

@@ -1,0 +1,66 @@
+package dev.tankwright.events;
+
+import dev.tankwright.controller.board.Phase;
+
+/** The document that a cycle record is written as: its keys, their order and their units. */
+final class CycleRecordDocument {
+  private static final String SCHEMA = "dev.tankwright.cycle-record.v1";
+  private static final String CAUTION =
+      "Simulated: this record shows what the control logic did. It does not show that anything"
+          + " became clean.";
+
+  private CycleRecordDocument() {}
+
+  static Document of(CycleRecord record) {
+    Document.Builder document = Document.builder().text("schema", SCHEMA);
+    if (record.simulated()) {
+      document.text("caution", CAUTION);
+    }
+    describe(record, document);
+    measure(record, document);
+    return document.words("faults", record.faults()).build();
+  }
+
+  private static void describe(CycleRecord record, Document.Builder document) {
+    document
+        .text("device", record.device())
+        .text("softwareVersion", record.softwareVersion())
+        .number("cycle", record.cycle())
+        .word("programme", record.programme())
+        .textUnlessEmpty("operator", record.reference().operator())
+        .textUnlessEmpty("load", record.reference().load())
+        .time("started", record.started())
+        .time("ended", record.ended())
+        .word("outcome", record.outcome());
+    record.cause().ifPresent(cause -> document.word("cause", cause));
+  }
+
+  private static void measure(CycleRecord record, Document.Builder document) {
+    document.thousandths("setpointCelsius", record.setpointMilliC());
+    record.temperatures().ifPresent(t -> document.document("temperatures", temperatures(t)));
+    document
+        .document("phaseSeconds", phaseSeconds(record))
+        .thousandths("ultrasoundSeconds", record.ultrasoundMs())
+        .thousandths("heaterSeconds", record.heaterMs())
+        .number("interruptions", record.interruptions())
+        .flag("degassed", record.degassed());
+  }
+
+  private static Document temperatures(CycleRecord.Temperatures temperatures) {
+    return Document.builder()
+        .thousandths("minimumCelsius", temperatures.minimumMilliC())
+        .thousandths("meanCelsius", temperatures.meanMilliC())
+        .thousandths("maximumCelsius", temperatures.maximumMilliC())
+        .build();
+  }
+
+  private static Document phaseSeconds(CycleRecord record) {
+    Document.Builder seconds = Document.builder();
+    for (Phase phase : Phase.values()) {
+      if (record.phaseMs().containsKey(phase)) {
+        seconds.thousandths(phase.name(), record.phaseMs().get(phase));
+      }
+    }
+    return seconds.build();
+  }
+}

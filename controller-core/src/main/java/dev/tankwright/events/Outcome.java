@@ -1,0 +1,11 @@
+package dev.tankwright.events;
+
+/** How a cycle ended. */
+public enum Outcome {
+  /** As planned. */
+  COMPLETED,
+  /** By the operator, or because a pause lasted too long. */
+  STOPPED,
+  /** By a fault or by loss of mains. */
+  INTERRUPTED
+}

@@ -1,0 +1,105 @@
+package dev.tankwright.events.mqtt;
+
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
+import java.util.concurrent.ThreadFactory;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import org.eclipse.paho.client.mqttv3.MqttAsyncClient;
+import org.eclipse.paho.client.mqttv3.MqttConnectOptions;
+import org.eclipse.paho.client.mqttv3.MqttException;
+import org.eclipse.paho.client.mqttv3.ScheduledExecutorPingSender;
+import org.eclipse.paho.client.mqttv3.persist.MemoryPersistence;
+
+/**
+ * One Paho client object for one connection, with what it lacks: daemon threads, and an end that
+ * always comes.
+ *
+ * <p>The library's own forced disconnect waits for its reader, which waits for the socket; it can
+ * wait for ever on a silent peer. So the socket is closed first, and the tidying has its own
+ * thread.
+ */
+public final class PahoClient {
+  // connect or disconnect, reader, writer, callbacks, ping: five tasks that live side by side
+  private static final int THREADS = 5;
+  private static final long TIDY_SECONDS = 5;
+
+  private final OpenSockets sockets = new OpenSockets();
+  private final ScheduledExecutorService executor;
+  private final MqttAsyncClient client;
+  private final String name;
+  private final AtomicBoolean abandoned = new AtomicBoolean();
+
+  /**
+   * Makes the client without connecting it.
+   *
+   * @throws MqttException if the library refuses address or client id
+   */
+  public PahoClient(BrokerUri broker, String clientId) throws MqttException {
+    name = "mqtt " + clientId;
+    ScheduledThreadPoolExecutor pool = new ScheduledThreadPoolExecutor(THREADS, daemons(name));
+    pool.setRemoveOnCancelPolicy(true);
+    executor = pool;
+    client =
+        new MqttAsyncClient(
+            broker.toString(),
+            clientId,
+            new MemoryPersistence(),
+            new ScheduledExecutorPingSender(executor),
+            executor);
+  }
+
+  private static ThreadFactory daemons(String name) {
+    return task -> {
+      Thread thread = new Thread(task, name);
+      thread.setDaemon(true);
+      return thread;
+    };
+  }
+
+  /** The library's client; its callbacks may only enqueue. */
+  public MqttAsyncClient library() {
+    return client;
+  }
+
+  /**
+   * Options that are always right here: MQTT 3.1.1, no automatic reconnect, a socket we can close.
+   */
+  public MqttConnectOptions options() {
+    MqttConnectOptions options = new MqttConnectOptions();
+    options.setMqttVersion(MqttConnectOptions.MQTT_VERSION_3_1_1);
+    options.setAutomaticReconnect(false);
+    options.setSocketFactory(sockets);
+    options.setExecutorServiceTimeout(1);
+    return options;
+  }
+
+  /**
+   * Cuts the connection and returns; what the library leaves behind is tidied on a daemon thread.
+   */
+  public void abandon() {
+    if (abandoned.compareAndSet(false, true)) {
+      client.setCallback(null);
+      sockets.closeAll();
+      daemons(name + " tidy").newThread(this::tidy).start();
+    }
+  }
+
+  private void tidy() {
+    try {
+      sockets.awaitSpoken(TIDY_SECONDS, TimeUnit.SECONDS);
+      client.disconnectForcibly(0, 1, false);
+    } catch (MqttException e) {
+      // it was not connected, which is what is wanted
+    } catch (InterruptedException e) {
+      // nobody interrupts this thread; if somebody did, it would be time to end
+    }
+    try {
+      client.close(true);
+    } catch (MqttException e) {
+      // it was closed already, which is what is wanted
+    } finally {
+      executor.shutdownNow();
+    }
+  }
+}

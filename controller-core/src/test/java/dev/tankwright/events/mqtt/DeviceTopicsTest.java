@@ -1,0 +1,28 @@
+package dev.tankwright.events.mqtt;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class DeviceTopicsTest {
+  @Test
+  void namesTopicsAndStatus() {
+    DeviceTopics topics = new DeviceTopics("bath-1");
+    assertEquals("tankwright/bath-1/events", topics.events());
+    assertEquals("tankwright/bath-1/status", topics.status());
+    assertEquals("{\"state\":\"online\",\"session\":7}", new String(DeviceTopics.online(7), UTF_8));
+    assertEquals(
+        "{\"state\":\"offline\",\"session\":7}", new String(DeviceTopics.offline(7), UTF_8));
+  }
+
+  /** Wildcards, levels and NUL cannot be in one level of a topic name: MQTT 3.1.1, 4.7. */
+  @ParameterizedTest
+  @ValueSource(strings = {"", "a/b", "+", "#", "a\u0000", "a b", "\"", "b\u00e4d"})
+  void refusesWhatIsNoTopicLevel(String device) {
+    assertThrows(IllegalArgumentException.class, () -> new DeviceTopics(device));
+  }
+}

@@ -1,0 +1,144 @@
+package dev.tankwright.events.mqtt;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.awaitility.Awaitility.await;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.EOFException;
+import java.time.Duration;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+
+@Timeout(60)
+class MqttEventPublisherTest {
+  private static final Duration LONG = Duration.ofSeconds(30);
+  private static final Timing TIMING = new Timing(System::nanoTime, new Random(1));
+
+  private final ScriptedLinks links = new ScriptedLinks(true);
+
+  private EventPublisher start(PublisherConfig config, ScriptedLinks factory) {
+    return MqttEventPublisher.start(config, TIMING, factory);
+  }
+
+  private static PublisherConfig config() {
+    return PublisherConfig.forDevice(new BrokerUri("127.0.0.1", 1), "bath-1", 1)
+        .withTimeouts(LONG, LONG)
+        .withWindow(3);
+  }
+
+  private static void offer(EventPublisher publisher, int from, int to) {
+    IntStream.range(from, to)
+        .forEach(i -> publisher.publish(new OutgoingEvent("e" + i, "{}".getBytes(UTF_8))));
+  }
+
+  private ScriptedLinks.ScriptedLink link(int index) {
+    await().until(() -> links.count() > index);
+    return links.get(index);
+  }
+
+  private static void awaitSent(ScriptedLinks.ScriptedLink link, String... ids) {
+    await().untilAsserted(() -> assertEquals(List.of(ids), link.sent));
+  }
+
+  @Test
+  void keepsItsWindowAndItsOrder() {
+    EventPublisher publisher = start(config(), links);
+    offer(publisher, 0, 5);
+    awaitSent(link(0), "e0", "e1", "e2");
+    link(0).acknowledge(0);
+    awaitSent(link(0), "e0", "e1", "e2", "e3");
+    link(0).acknowledge(1);
+    awaitSent(link(0), "e0", "e1", "e2", "e3", "e4");
+    IntStream.range(2, 5).forEach(link(0)::acknowledge);
+    PublishReport report = publisher.close(LONG);
+    assertEquals(new PublishReport(5, List.of(), null), report);
+    assertEquals(List.of("announce", "goodbye"), link(0).calls);
+  }
+
+  @Test
+  void sendsAgainWhatALostLinkOwes() {
+    EventPublisher publisher = start(config(), links);
+    offer(publisher, 0, 4);
+    awaitSent(link(0), "e0", "e1", "e2");
+    link(0).acknowledge(1);
+    awaitSent(link(0), "e0", "e1", "e2", "e3");
+    link(0).lose(new EOFException());
+    awaitSent(link(1), "e0", "e2", "e3");
+    assertTrue(link(0).calls.contains("abandon"));
+    IntStream.range(0, 3).forEach(link(1)::acknowledge);
+    PublishReport report = publisher.close(LONG);
+    assertEquals(4, report.acknowledged());
+    assertEquals(List.of(), report.undelivered());
+    assertTrue(report.lastError().contains("tcp://127.0.0.1:1 broke"), report.lastError());
+  }
+
+  @Test
+  void countsALateAcknowledgementOnceAndKeepsItsWindow() {
+    EventPublisher publisher = start(config(), links);
+    offer(publisher, 0, 5);
+    awaitSent(link(0), "e0", "e1", "e2");
+    link(0).lose(new EOFException());
+    awaitSent(link(1), "e0", "e1", "e2");
+    link(0).acknowledge(0);
+    link(1).acknowledge(0);
+    awaitSent(link(1), "e0", "e1", "e2", "e3");
+    IntStream.range(1, 4).forEach(link(1)::acknowledge);
+    awaitSent(link(1), "e0", "e1", "e2", "e3", "e4");
+    link(1).acknowledge(4);
+    assertEquals(5, publisher.close(LONG).acknowledged());
+  }
+
+  @Test
+  void givesUpALinkThatAcknowledgesNothing() {
+    EventPublisher publisher = start(config().withTimeouts(LONG, Duration.ofMillis(50)), links);
+    offer(publisher, 0, 1);
+    awaitSent(link(1), "e0");
+    PublishReport report = publisher.close(Duration.ZERO);
+    assertEquals(List.of("e0"), report.undelivered());
+    assertTrue(report.lastError().contains("does not acknowledge"), report.lastError());
+  }
+
+  @Test
+  void givesUpALinkThatNeverOpens() {
+    ScriptedLinks mute = new ScriptedLinks(false);
+    EventPublisher publisher = start(config().withTimeouts(Duration.ofMillis(50), LONG), mute);
+    offer(publisher, 0, 2);
+    await().until(() -> mute.count() >= 3);
+    PublishReport report = publisher.close(Duration.ZERO);
+    assertEquals(List.of("e0", "e1"), report.undelivered());
+    assertTrue(report.lastError().contains("does not answer"), report.lastError());
+    assertTrue(mute.get(0).calls.contains("abandon"));
+  }
+
+  @Test
+  void holdsBackUntilItMaySpeak() {
+    EventPublisher publisher = start(config(), links);
+    publisher.hold();
+    offer(publisher, 0, 2);
+    await().until(() -> link(0).calls.contains("announce"));
+    publisher.resume();
+    awaitSent(link(0), "e0", "e1");
+    publisher.hold();
+    link(0).acknowledge(0);
+    link(0).acknowledge(1);
+    offer(publisher, 2, 3);
+    PublishReport report = publisher.close(Duration.ofMillis(50));
+    assertEquals(List.of("e2"), report.undelivered());
+    assertEquals(List.of("e0", "e1"), link(0).sent);
+    assertNull(report.lastError());
+  }
+
+  @Test
+  void takesNothingAfterItsEndAndReportsTheSameAgain() {
+    EventPublisher publisher = start(config(), links);
+    PublishReport report = publisher.close(LONG);
+    assertEquals(report, publisher.close(LONG));
+    assertThrows(IllegalStateException.class, () -> offer(publisher, 0, 1));
+  }
+}

@@ -1,0 +1,51 @@
+package dev.tankwright.cli;
+
+import dev.tankwright.report.ConsoleSummary;
+import dev.tankwright.report.EventsSeen;
+import dev.tankwright.scenario.RunResult;
+import java.io.PrintWriter;
+import java.util.List;
+import picocli.CommandLine;
+
+/**
+ * What a run shows while it goes on and when it is over. Colour and progress are for a terminal
+ * only.
+ */
+final class Console {
+  private final PrintWriter out;
+  private final PrintWriter err;
+  private final boolean quiet;
+  private final boolean terminal;
+  private final Progress progress;
+
+  Console(CommandLine line, boolean quiet) {
+    out = line.getOut();
+    err = line.getErr();
+    this.quiet = quiet;
+    terminal = Terminal.isPresent();
+    progress = new Progress(terminal && !quiet ? err : null);
+  }
+
+  Progress progress() {
+    return progress;
+  }
+
+  /**
+   * Shows the verdicts: all of them, or when quiet only those of a run in which something is wrong.
+   */
+  void show(RunResult run, EventsSeen seen, List<String> notDone) {
+    progress.clear();
+    if (!quiet || !run.allHeld()) {
+      boolean colour = terminal && System.getenv("NO_COLOR") == null;
+      out.println(ConsoleSummary.of(run, seen, colour));
+    }
+    for (String entry : notDone) {
+      err.println(run.about().file() + ": never done, the run ended before: " + entry);
+    }
+    if (!seen.complete()) {
+      err.println("tankwright: events not delivered: " + seen.failure());
+    }
+    out.flush();
+    err.flush();
+  }
+}

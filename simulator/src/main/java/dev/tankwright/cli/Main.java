@@ -1,0 +1,67 @@
+package dev.tankwright.cli;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+
+/** The command line {@code tankwright}. */
+@CommandLine.Command(
+    name = "tankwright",
+    description = "The bench for the control logic of a benchtop ultrasonic instrument cleaner.",
+    subcommands = {RunCommand.class, LintCommand.class, PhasesCommand.class},
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    synopsisSubcommandLabel = "COMMAND",
+    footer = {
+      "",
+      "A simulation is evidence about logic, not a certificate. The device's and the chemistry's",
+      "own instructions, local codes and licensed practice come first."
+    },
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:all requirements held",
+      "1:a requirement failed or was not exercised",
+      "2:the input is bad",
+      "3:the surroundings failed: broker unreachable, folder not writable",
+      "70:a defect of Tankwright itself"
+    })
+public final class Main {
+  private Main() {}
+
+  /** Runs the command and exits with its code. */
+  public static void main(String[] args) {
+    PrintStream out = utf8(FileDescriptor.out);
+    PrintStream err = utf8(FileDescriptor.err);
+    int code =
+        execute(
+            new PrintWriter(out, true, StandardCharsets.UTF_8),
+            new PrintWriter(err, true, StandardCharsets.UTF_8),
+            args);
+    out.flush();
+    err.flush();
+    // Not a return: threads of an embedded broker need not be waited for.
+    Runtime.getRuntime().halt(code);
+  }
+
+  /** Runs the command with the given writers and returns its exit code. */
+  static int execute(PrintWriter out, PrintWriter err, String... args) {
+    CommandLine line = new CommandLine(new Main());
+    line.setOut(out);
+    line.setErr(err);
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setUsageHelpAutoWidth(true);
+    line.setParameterExceptionHandler(Failures::badParameter);
+    line.setExecutionExceptionHandler(Failures::failed);
+    int code = line.execute(args);
+    out.flush();
+    err.flush();
+    return code;
+  }
+
+  private static PrintStream utf8(FileDescriptor descriptor) {
+    return new PrintStream(new FileOutputStream(descriptor), false, StandardCharsets.UTF_8);
+  }
+}

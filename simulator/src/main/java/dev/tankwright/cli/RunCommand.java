@@ -1,0 +1,102 @@
+package dev.tankwright.cli;
+
+import dev.tankwright.report.RunFolder;
+import dev.tankwright.scenario.Scenario;
+import dev.tankwright.scenario.ScenarioException;
+import dev.tankwright.scenario.ScenarioReader;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+
+/** Runs scenarios and judges them. */
+@CommandLine.Command(
+    name = "run",
+    description = "Run scenarios in simulated time and judge their requirements.",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    footer = {
+      "",
+      "Without --broker the run starts a broker of its own on a free loopback port. When a",
+      "requirement fails and the broker fails too, the exit code tells of the requirement."
+    })
+final class RunCommand implements Callable<Integer> {
+  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+
+  @CommandLine.Parameters(
+      arity = "1..*",
+      paramLabel = "FILE|FOLDER",
+      description = "Scenario files, or folders of them.")
+  private List<Path> named;
+
+  @CommandLine.Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description =
+          "Folder for report.html, events.ndjson, record.json, trace.csv and junit.xml; a subfolder"
+              + " for each scenario when there are several.")
+  private Path out;
+
+  @CommandLine.Option(
+      names = "--seed",
+      paramLabel = "N",
+      description = "Seed of all chance, instead of the one in the file.")
+  private Long seed;
+
+  @CommandLine.Option(
+      names = "--broker",
+      paramLabel = "URI|none",
+      description =
+          "MQTT 3.1.1 broker for the cycle events, as tcp://host:1883; none publishes nothing.")
+  private String broker;
+
+  @CommandLine.Option(names = "--quiet", description = "Print nothing but failures and errors.")
+  private boolean quiet;
+
+  @Override
+  public Integer call() throws BadInputException {
+    try (Deliveries deliveries = Deliveries.open(broker)) {
+      List<ScenarioFiles.Found> found = ScenarioFiles.find(named);
+      List<Scenario> scenarios = read(found);
+      List<RunFolder> folders = folders(found);
+      Console console = new Console(spec.commandLine(), quiet);
+      int code = ExitCode.HELD;
+      for (int i = 0; i < scenarios.size(); i++) {
+        OneRun run = new OneRun(scenarios.get(i), deliveries, console);
+        code = ExitCode.worse(code, run.run(folders.isEmpty() ? null : folders.get(i)));
+      }
+      return code;
+    }
+  }
+
+  /** Reads every file before anything is run, and reports the problems of all of them. */
+  private List<Scenario> read(List<ScenarioFiles.Found> found) throws BadInputException {
+    List<Scenario> scenarios = new ArrayList<>();
+    List<String> problems = new ArrayList<>();
+    for (ScenarioFiles.Found file : found) {
+      try {
+        Scenario scenario = ScenarioReader.read(file.path());
+        scenarios.add(seed == null ? scenario : scenario.withSeed(seed));
+      } catch (ScenarioException e) {
+        problems.add(e.getMessage());
+      } catch (IllegalArgumentException e) {
+        throw new BadInputException("tankwright: --seed: " + e.getMessage());
+      }
+    }
+    if (!problems.isEmpty()) {
+      throw new BadInputException(String.join("\n", problems));
+    }
+    return scenarios;
+  }
+
+  private List<RunFolder> folders(List<ScenarioFiles.Found> found) {
+    if (out == null) {
+      return List.of();
+    }
+    if (found.size() == 1) {
+      return List.of(new RunFolder(out));
+    }
+    return found.stream().map(file -> new RunFolder(out.resolve(file.label()))).toList();
+  }
+}

@@ -1,0 +1,70 @@
+package dev.tankwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Finds the scenario files that the command line names. */
+final class ScenarioFiles {
+  private ScenarioFiles() {}
+
+  /**
+   * One scenario file.
+   *
+   * @param path where it is
+   * @param label its path below the folder that was named, without its ending; the file's name when
+   *     it was named itself
+   */
+  record Found(Path path, String label) {}
+
+  /**
+   * The files named, and those in the folders named, folder by folder in the order of their names.
+   */
+  static List<Found> find(List<Path> named) throws BadInputException {
+    List<Found> found = new ArrayList<>();
+    for (Path path : named) {
+      if (Files.isDirectory(path)) {
+        found.addAll(inFolder(path));
+      } else {
+        found.add(new Found(path, withoutEnding(String.valueOf(path.getFileName()))));
+      }
+    }
+    return found;
+  }
+
+  private static List<Found> inFolder(Path folder) throws BadInputException {
+    try (Stream<Path> tree = Files.walk(folder)) {
+      List<Found> found =
+          tree.filter(Files::isRegularFile)
+              .filter(ScenarioFiles::isScenario)
+              .sorted()
+              .map(path -> new Found(path, withoutEnding(slashes(folder.relativize(path)))))
+              .toList();
+      if (found.isEmpty()) {
+        throw new BadInputException(
+            folder
+                + ": no scenario in this folder; it should hold files that end in .yaml or .yml");
+      }
+      return found;
+    } catch (IOException e) {
+      throw new BadInputException(folder + ": the folder cannot be read: " + e.getMessage());
+    }
+  }
+
+  private static boolean isScenario(Path path) {
+    String name = String.valueOf(path.getFileName());
+    return name.endsWith(".yaml") || name.endsWith(".yml");
+  }
+
+  private static String slashes(Path path) {
+    return path.toString().replace('\\', '/');
+  }
+
+  private static String withoutEnding(String name) {
+    int dot = name.lastIndexOf('.');
+    return dot > 0 ? name.substring(0, dot) : name;
+  }
+}

@@ -1,0 +1,103 @@
+package dev.tankwright.loop;
+
+import dev.tankwright.controller.CleanerController;
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Inputs;
+import dev.tankwright.controller.board.Outputs;
+import dev.tankwright.plant.BathProfile;
+import dev.tankwright.plant.BathStart;
+import dev.tankwright.plant.Plant;
+
+/**
+ * Controller and plant in closed loop on a virtual clock that nothing but {@link #scan} and {@link
+ * #advance} moves. A step is: deeds, then {@link #scan}, then a look at the signals, then {@link
+ * #advance}; so what is looked at is one moment, with the outputs that the controller has just set.
+ * No allocation per step. Not thread-safe.
+ */
+public final class ClosedLoop implements SignalSource {
+  private final CleanerController controller;
+  private final Plant plant;
+  private final Inputs inputs = new Inputs();
+  private final Outputs outputs = new Outputs();
+  private long millis;
+
+  /**
+   * Makes a loop at moment 0 with the lid closed.
+   *
+   * @param seed seed of all chance
+   */
+  public ClosedLoop(DeviceProfile device, BathProfile bath, BathStart start, long seed) {
+    controller = new CleanerController(device);
+    plant = new Plant(bath, start, seed);
+  }
+
+  /** Does something to the bath or to the panel; a key pressed acts in the next scan. */
+  public void perform(Deed deed) {
+    if (deed instanceof Deed.Press press) {
+      press(press);
+    } else if (deed instanceof Deed.MoveLid lid) {
+      plant.moveLid(lid.open());
+    } else if (deed instanceof Deed.Fill fill) {
+      plant.pour(fill.litres(), fill.celsius());
+    } else if (deed instanceof Deed.Break broken) {
+      plant.set(broken.fault(), true);
+    } else if (deed instanceof Deed.Mend mended) {
+      plant.set(mended.fault(), false);
+    }
+  }
+
+  private void press(Deed.Press press) {
+    inputs.command = press.command();
+    inputs.recipe = press.recipe();
+    inputs.foilVerdict = press.foilVerdict();
+    inputs.commandSequence++;
+  }
+
+  /** Lets the controller see the bath and set its outputs. */
+  public void scan() {
+    plant.read(inputs, (int) millis);
+    controller.scan(inputs, outputs);
+  }
+
+  /** Lets one step of time pass under the outputs. */
+  public void advance() {
+    plant.step(outputs);
+    millis += Plant.STEP_MILLIS;
+  }
+
+  /** Moment, ms since the start of the run. */
+  public long millis() {
+    return millis;
+  }
+
+  /** The controller, for its notices and its tally. */
+  public CleanerController controller() {
+    return controller;
+  }
+
+  /** What the pins do after the last scan. */
+  public Outputs outputs() {
+    return outputs;
+  }
+
+  @Override
+  public double value(Signal signal) {
+    return switch (signal) {
+      case LIQUID_TEMPERATURE -> plant.liquidCelsius();
+      case WALL_TEMPERATURE -> plant.wallCelsius();
+      case VOLUME -> plant.litres();
+      case DISSOLVED_GAS -> plant.gasSaturation();
+      case ACTIVITY -> plant.activity();
+      case HEATER_POWER -> plant.heaterWatts();
+      case ULTRASOUND_POWER -> plant.soundWatts();
+      case LID_OPEN -> number(plant.isLidOpen());
+      case LEVEL_LOW -> number(plant.isLevelLow());
+      case LIMITER_TRIPPED -> number(plant.isLimiterTripped());
+      default -> OutputSignals.value(signal, outputs);
+    };
+  }
+
+  static double number(boolean on) {
+    return on ? 1 : 0;
+  }
+}

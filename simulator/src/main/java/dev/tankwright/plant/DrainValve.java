@@ -1,0 +1,35 @@
+package dev.tankwright.plant;
+
+/**
+ * A motor-driven drain valve: it travels from end to end in a fixed time and closes a contact at
+ * each end.
+ */
+final class DrainValve {
+  private static final double TRAVEL_SECONDS = 2;
+
+  private final double stepShare;
+  private double opening;
+
+  DrainValve(double stepSeconds) {
+    stepShare = stepSeconds / TRAVEL_SECONDS;
+  }
+
+  void step(boolean openCommand, boolean stuck) {
+    if (!stuck) {
+      opening = Math.max(0, Math.min(1, opening + (openCommand ? stepShare : -stepShare)));
+    }
+  }
+
+  /** 0 closed to 1 open. */
+  double opening() {
+    return opening;
+  }
+
+  boolean isAtOpenEnd() {
+    return opening >= 1;
+  }
+
+  boolean isAtClosedEnd() {
+    return opening <= 0;
+  }
+}

@@ -1,0 +1,52 @@
+package dev.tankwright.plant;
+
+/**
+ * A Pt1000 in its well and the 12-bit converter behind it: first-order lag, the resistance of IEC
+ * 60751 (R0 (1 + A t + B t²), from 0 °C up), and a reading that rounds to one count after noise of
+ * half a count either way.
+ */
+final class SensorChain {
+  private static final int FULL_SCALE = 4095;
+  private static final double R0 = 1000;
+  private static final double A = 3.9083e-3;
+  private static final double B = -5.775e-7;
+
+  // The converter's range, as in the controller's default profile: 900 to 1500 Ω.
+  private static final double LOW_OHM = 900;
+  private static final double COUNTS_PER_OHM = FULL_SCALE / 600.0;
+
+  private final double stepShare;
+  private final Noise noise;
+  private double celsius;
+  private int counts;
+
+  SensorChain(double tauSeconds, double stepSeconds, double startCelsius, Noise noise) {
+    stepShare = stepSeconds / tauSeconds;
+    celsius = startCelsius;
+    this.noise = noise;
+  }
+
+  void step(double liquidCelsius) {
+    celsius += (liquidCelsius - celsius) * stepShare;
+  }
+
+  int read(boolean open, boolean shorted, boolean stuck) {
+    if (open) {
+      return FULL_SCALE;
+    }
+    if (shorted) {
+      return 0;
+    }
+    if (!stuck) {
+      counts = convert();
+    }
+    return counts;
+  }
+
+  private int convert() {
+    double ohm = R0 * (1 + celsius * (A + celsius * B));
+    double exact = (ohm - LOW_OHM) * COUNTS_PER_OHM + noise.centred();
+    // Adding a half and cutting rounds to the nearest for the positive values of the range.
+    return Math.max(0, Math.min(FULL_SCALE, (int) (exact + 0.5)));
+  }
+}

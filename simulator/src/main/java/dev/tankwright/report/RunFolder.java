@@ -1,0 +1,111 @@
+package dev.tankwright.report;
+
+import dev.tankwright.scenario.RunResult;
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.List;
+
+/**
+ * The files one run leaves in a directory. Each is written beside its place and moved there in one
+ * step, so that a reader sees an old file or a whole new one. Not to be used by two threads on one
+ * directory.
+ */
+public final class RunFolder {
+  /** The page for people, see {@link HtmlReport}. */
+  public static final String REPORT = "report.html";
+
+  /** The received events, one JSON document per line in the order of their arrival. */
+  public static final String EVENTS = "events.ndjson";
+
+  /** The cycle record of the last cycle; absent when no cycle was started. */
+  public static final String RECORD = "record.json";
+
+  /** The sampled signals, see {@link TraceCsv}. */
+  public static final String TRACE = "trace.csv";
+
+  /** The verdicts for a build server, see {@link JunitXml}. */
+  public static final String JUNIT = "junit.xml";
+
+  private final Path directory;
+
+  /** The folder at that path; nothing is touched yet. */
+  public RunFolder(Path directory) {
+    this.directory = directory;
+  }
+
+  /**
+   * Writes every file of a run, and makes the directory where it is missing. A record left by an
+   * earlier run is removed when this run has none.
+   *
+   * @param events the received events' payloads, in the order of their arrival
+   * @throws UnwritableException when the directory cannot be made or a file cannot be written
+   */
+  public void write(RunResult run, EventsSeen seen, List<byte[]> events) {
+    makeDirectory();
+    place(REPORT, out -> out.write(HtmlReport.render(run, seen)));
+    place(JUNIT, out -> out.write(JunitXml.of(List.of(run))));
+    place(TRACE, out -> TraceCsv.write(run.trace(), out));
+    if (run.recordJson().isEmpty()) {
+      remove(RECORD);
+    } else {
+      place(RECORD, out -> out.write((run.recordJson() + "\n").getBytes(StandardCharsets.UTF_8)));
+    }
+    place(EVENTS, out -> EventLines.write(events, out));
+  }
+
+  private void makeDirectory() {
+    if (Files.exists(directory) && !Files.isDirectory(directory)) {
+      throw new UnwritableException(
+          directory + " is a file; name a directory for the run's files",
+          new IOException("not a directory"));
+    }
+    try {
+      Files.createDirectories(directory);
+    } catch (IOException e) {
+      throw new UnwritableException(
+          "The directory " + directory + " cannot be made (" + e + "); name one that can", e);
+    }
+  }
+
+  private void place(String name, Content content) {
+    Path target = directory.resolve(name);
+    Path part = directory.resolve("." + name + ".part");
+    try {
+      try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(part), 1 << 16)) {
+        content.writeTo(out);
+      }
+      Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    } catch (IOException e) {
+      discard(part, e);
+      throw new UnwritableException(target + " cannot be written (" + e + ")", e);
+    }
+  }
+
+  private static void discard(Path part, IOException failure) {
+    try {
+      Files.deleteIfExists(part);
+    } catch (IOException e) {
+      failure.addSuppressed(e);
+    }
+  }
+
+  private void remove(String name) {
+    Path target = directory.resolve(name);
+    try {
+      Files.deleteIfExists(target);
+    } catch (IOException e) {
+      throw new UnwritableException(target + " of an earlier run cannot be removed (" + e + ")", e);
+    }
+  }
+
+  /** What goes into one file. */
+  @FunctionalInterface
+  private interface Content {
+    void writeTo(OutputStream out) throws IOException;
+  }
+}

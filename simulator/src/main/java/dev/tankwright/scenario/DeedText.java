@@ -1,0 +1,52 @@
+package dev.tankwright.scenario;
+
+import dev.tankwright.controller.board.FoilVerdict;
+import dev.tankwright.controller.board.Recipe;
+import dev.tankwright.loop.Deed;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Deeds in a few words. */
+final class DeedText {
+  private DeedText() {}
+
+  static String of(Deed deed) {
+    if (deed instanceof Deed.Press press) {
+      return press(press);
+    } else if (deed instanceof Deed.MoveLid lid) {
+      return lid.open() ? "lid opened" : "lid closed";
+    } else if (deed instanceof Deed.Fill fill) {
+      return Plain.number(fill.litres()) + " L filled at " + Plain.number(fill.celsius()) + " °C";
+    } else if (deed instanceof Deed.Break broken) {
+      return broken.fault().key() + " breaks";
+    } else if (deed instanceof Deed.Mend mended) {
+      return mended.fault().key() + " is mended";
+    }
+    throw new IllegalArgumentException("no words for " + deed);
+  }
+
+  private static String press(Deed.Press press) {
+    if (press.recipe() != null) {
+      return press.command() + " " + recipe(press.recipe());
+    }
+    boolean silent = press.foilVerdict() == null || press.foilVerdict() == FoilVerdict.NONE;
+    return silent ? press.command().name() : press.command() + ", foil " + press.foilVerdict();
+  }
+
+  /** Names what differs from the programme's own values. */
+  private static String recipe(Recipe recipe) {
+    Recipe usual = Recipe.standard(recipe.programme());
+    List<String> own = new ArrayList<>();
+    if (recipe.setpointMilliC() != usual.setpointMilliC()) {
+      own.add(Plain.number(recipe.setpointMilliC() / 1000.0) + " °C");
+    }
+    if (recipe.degasMs() != usual.degasMs()) {
+      own.add("degas " + Plain.duration(recipe.degasMs()));
+    }
+    if (recipe.cleanMs() != usual.cleanMs()) {
+      own.add("clean " + Plain.duration(recipe.cleanMs()));
+    }
+    String name = recipe.programme().name();
+    return own.isEmpty() ? name : name + " (" + String.join(", ", own) + ")";
+  }
+}

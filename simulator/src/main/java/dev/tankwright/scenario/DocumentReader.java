@@ -1,0 +1,159 @@
+package dev.tankwright.scenario;
+
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.plant.BathStart;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.regex.Pattern;
+
+/** Reads the outermost keys of a scenario file and puts the scenario together. */
+final class DocumentReader {
+  private static final List<String> KEYS =
+      List.of(
+          "scenario",
+          "purpose",
+          "device",
+          "clock",
+          "seed",
+          "duration",
+          "bath",
+          "controller",
+          "timeline",
+          "requirements");
+  private static final Pattern DEVICE = Pattern.compile("[a-z0-9-]{1,40}");
+  private static final Pattern SEED = Pattern.compile("[0-9]{1,16}");
+  private static final long LARGEST_SEED = (1L << 53) - 1;
+  private static final Instant CLOCK = Instant.parse("2026-01-05T08:00:00Z");
+  private static final Instant EARLIEST = Instant.parse("2000-01-01T00:00:00Z");
+  private static final Instant LATEST = Instant.parse("2099-12-31T23:59:59Z");
+
+  private final String fileName;
+  private final byte[] content;
+  private final Problems problems;
+  private final Values values;
+
+  DocumentReader(String fileName, byte[] content, Problems problems) {
+    this.fileName = fileName;
+    this.content = content;
+    this.problems = problems;
+    values = new Values(problems);
+  }
+
+  Scenario read(YamlNode root) throws ScenarioException {
+    if (!(root instanceof YamlNode.Keys keys)) {
+      throw problems.stop(
+          root.place(), "a scenario begins with 'scenario:' and its title; here is " + root.noun());
+    }
+    Fields fields = new Fields(keys, "the scenario", KEYS, problems);
+    fields.lacks("bath", "bath: {fill: 4.5 L, temperature: 19 °C}");
+    fields.lacks("requirements", "requirements: [{name: No heat, never: heater}]");
+    Optional<String> title = line(fields, "scenario", "scenario: First cycle", 120);
+    Optional<String> purpose = line(fields, "purpose", "purpose: Shows a cycle", 1000);
+    long duration = duration(fields);
+    Optional<BathStart> bath = fields.node("bath").flatMap(new BathReader(problems)::read);
+    DeviceProfile profile =
+        fields
+            .node("controller")
+            .map(new ControllerReader(problems)::read)
+            .orElseGet(DeviceProfile::sixLitre);
+    List<TimelineEntry> timeline =
+        fields.node("timeline").map(new TimelineReader(profile, problems)::read).orElse(List.of());
+    List<Requirement> requirements =
+        fields
+            .node("requirements")
+            .map(new RequirementsReader(duration, problems)::read)
+            .orElse(List.of());
+    String device = fields.text("device").flatMap(this::device).orElse("bench-1");
+    Instant clock = fields.text("clock").flatMap(this::clock).orElse(CLOCK);
+    long seed = fields.text("seed").flatMap(this::seed).orElse(1L);
+    problems.throwIfAny();
+    return new Scenario(
+        fileName.substring(Math.max(fileName.lastIndexOf('/'), fileName.lastIndexOf('\\')) + 1),
+        sha256(content),
+        title.orElseThrow(),
+        purpose.orElseThrow(),
+        device,
+        clock,
+        seed,
+        duration,
+        bath.orElseThrow(),
+        profile,
+        timeline,
+        requirements);
+  }
+
+  private Optional<String> line(Fields fields, String key, String example, int longest) {
+    return fields.required(key, example).flatMap(text -> values.line(text, key, longest));
+  }
+
+  /** The longest duration stands in for one that is wrong, so that the rest can be checked. */
+  private long duration(Fields fields) {
+    Optional<YamlNode.Text> text = fields.required("duration", "duration: 70 min");
+    OptionalLong millis =
+        text.isEmpty()
+            ? OptionalLong.empty()
+            : values.millis(text.get(), "duration", Values.MILLI, ScenarioReader.LONGEST_MILLIS);
+    return millis.orElse(ScenarioReader.LONGEST_MILLIS);
+  }
+
+  private Optional<String> device(YamlNode.Text text) {
+    if (DEVICE.matcher(text.value()).matches()) {
+      return Optional.of(text.value());
+    }
+    problems.add(
+        text.place(),
+        "device is "
+            + Quote.of(text.value())
+            + "; it must be 1 to 40 small letters, digits and hyphens, for example bench-1");
+    return Optional.empty();
+  }
+
+  private Optional<Instant> clock(YamlNode.Text text) {
+    try {
+      Instant clock = OffsetDateTime.parse(text.value()).toInstant();
+      if (!clock.isBefore(EARLIEST) && !clock.isAfter(LATEST)) {
+        return Optional.of(clock);
+      }
+    } catch (DateTimeException e) {
+      // Reported below, like a moment out of range.
+    }
+    problems.add(
+        text.place(),
+        "clock is "
+            + Quote.of(text.value())
+            + "; it must be a moment with its offset in the years 2000 to 2099, for example "
+            + CLOCK);
+    return Optional.empty();
+  }
+
+  private Optional<Long> seed(YamlNode.Text text) {
+    if (SEED.matcher(text.value()).matches()) {
+      long seed = Long.parseLong(text.value());
+      if (seed <= LARGEST_SEED) {
+        return Optional.of(seed);
+      }
+    }
+    problems.add(
+        text.place(),
+        "seed is "
+            + Quote.of(text.value())
+            + "; it must be a whole number from 0 to "
+            + LARGEST_SEED);
+    return Optional.empty();
+  }
+
+  static String sha256(byte[] content) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
+    } catch (NoSuchAlgorithmException e) {
+      throw new AssertionError("every Java runtime has SHA-256", e);
+    }
+  }
+}

@@ -1,0 +1,48 @@
+package dev.tankwright.scenario;
+
+import dev.tankwright.loop.Signal;
+import dev.tankwright.loop.SignalSource;
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.StringJoiner;
+
+/** The signals of a condition as they were at a moment. Written over again and again in a run. */
+final class Observation {
+  private final Signal[] signals;
+  private final double[] values;
+  private long millis;
+  private boolean taken;
+
+  Observation(Condition condition) {
+    Set<Signal> named = EnumSet.noneOf(Signal.class);
+    condition.visit(named::add);
+    signals = named.toArray(Signal[]::new);
+    values = new double[signals.length];
+  }
+
+  void take(long atMillis, SignalSource source) {
+    taken = true;
+    millis = atMillis;
+    for (int i = 0; i < signals.length; i++) {
+      values[i] = source.value(signals[i]);
+    }
+  }
+
+  boolean isTaken() {
+    return taken;
+  }
+
+  long millis() {
+    return millis;
+  }
+
+  /** For example {@code at 3.02 s: liquid-temperature 40.2 °C, heater off}. */
+  @Override
+  public String toString() {
+    StringJoiner text = new StringJoiner(", ", "at " + Plain.moment(millis) + ": ", "");
+    for (int i = 0; i < signals.length; i++) {
+      text.add(Plain.signal(signals[i], values[i]));
+    }
+    return text.toString();
+  }
+}

@@ -1,0 +1,80 @@
+package dev.tankwright.scenario;
+
+import dev.tankwright.controller.board.Command;
+import dev.tankwright.controller.board.Phase;
+import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Signal;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What a timeline leaves possible: an answer of {@code false} is certain, {@code true} says only
+ * that nothing speaks against it.
+ */
+final class Possible {
+  private static final Set<Phase> AFTER_START =
+      EnumSet.of(Phase.HEATING, Phase.DEGASSING, Phase.CLEANING, Phase.PAUSED, Phase.COMPLETE);
+
+  private final List<TimelineEntry> timeline;
+  private final boolean lidOpens;
+
+  Possible(List<TimelineEntry> timeline) {
+    this.timeline = timeline;
+    lidOpens = timeline.stream().anyMatch(e -> e.deed() instanceof Deed.MoveLid lid && lid.open());
+  }
+
+  /** Whether a phase can be reached in the run. */
+  boolean phase(Phase phase) {
+    return phaseBefore(phase, timeline.size());
+  }
+
+  /**
+   * Whether a phase can be reached by what is done without waiting for an entry.
+   *
+   * @param index the entry's position, or the timeline's size to ask for the whole run
+   */
+  boolean phaseBefore(Phase phase, int index) {
+    if (AFTER_START.contains(phase)) {
+      return pressed(Command.START, index);
+    }
+    return phase != Phase.DRAINING || pressed(Command.DRAIN, index);
+  }
+
+  private boolean pressed(Command command, int index) {
+    boolean waits = false;
+    for (int i = 0; i < timeline.size(); i++) {
+      TimelineEntry entry = timeline.get(i);
+      waits = i == index || (waits && !(entry.when() instanceof When.At));
+      boolean presses = entry.deed() instanceof Deed.Press press && press.command() == command;
+      if (presses && !waits) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a condition can hold in some step. */
+  boolean holds(Condition condition) {
+    return can(condition, true);
+  }
+
+  private boolean can(Condition condition, boolean truth) {
+    if (condition instanceof Condition.Not not) {
+      return can(not.inner(), !truth);
+    } else if (condition instanceof Condition.And and) {
+      return truth
+          ? can(and.left(), true) && can(and.right(), true)
+          : can(and.left(), false) || can(and.right(), false);
+    } else if (condition instanceof Condition.Or or) {
+      return truth
+          ? can(or.left(), true) || can(or.right(), true)
+          : can(or.left(), false) && can(or.right(), false);
+    } else if (condition instanceof Condition.On on) {
+      return !truth || on.signal() != Signal.LID_OPEN || lidOpens;
+    } else if (condition instanceof Condition.Is is) {
+      return !truth || is.signal() != Signal.PHASE || phase(Phase.of(is.position()));
+    }
+    return true;
+  }
+}

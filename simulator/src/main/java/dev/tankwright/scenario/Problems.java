@@ -1,0 +1,54 @@
+package dev.tankwright.scenario;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Collects what is wrong with one file. Stops collecting, and says so, when there is very much. */
+final class Problems {
+  private static final int MOST = 100;
+
+  private final String file;
+  private final List<Problem> found = new ArrayList<>();
+  private boolean more;
+
+  Problems(String file) {
+    this.file = file;
+  }
+
+  void add(Place place, String message) {
+    if (found.size() < MOST) {
+      found.add(new Problem(file, place, message));
+    } else {
+      more = true;
+    }
+  }
+
+  /** The exception for a file that cannot be read any further. */
+  ScenarioException stop(Place place, String message) {
+    add(place, message);
+    return new ScenarioException(sorted());
+  }
+
+  void throwIfAny() throws ScenarioException {
+    if (!found.isEmpty()) {
+      throw new ScenarioException(sorted());
+    }
+  }
+
+  /** True when further problems are only counted as more, so that looking for them is idle. */
+  boolean isFull() {
+    return found.size() == MOST;
+  }
+
+  private List<Problem> sorted() {
+    List<Problem> sorted = new ArrayList<>(found);
+    sorted.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
+    if (more) {
+      Problem last = sorted.get(MOST - 1);
+      String text = "more is wrong from here on; these " + MOST + " problems are enough for once";
+      sorted.add(new Problem(file, last.line(), last.column(), text));
+    }
+    return sorted;
+  }
+}

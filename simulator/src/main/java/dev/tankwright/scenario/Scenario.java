@@ -1,0 +1,71 @@
+package dev.tankwright.scenario;
+
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.plant.BathStart;
+import java.time.Instant;
+import java.util.List;
+
+/**
+ * The whole content of a scenario file, read and checked. Immutable.
+ *
+ * @param file the file's name without folders
+ * @param sha256 SHA-256 of the file's bytes, lower-case hexadecimal
+ * @param title the scenario's title, one line
+ * @param purpose what the scenario is for, one line
+ * @param device id of the device in events, {@code [a-z0-9-]{1,40}}
+ * @param clock simulated wall clock at the start of the run
+ * @param seed seed of all chance in the run, 0 to 2^53 - 1
+ * @param durationMillis length of the run, ms, 1 s to 24 h
+ * @param start how the bath stands at the start
+ * @param profile the controller's limits and times
+ * @param timeline what is done, in the order of the file; may be empty
+ * @param requirements what must be true, in the order of the file; at least one, names are unique
+ */
+public record Scenario(
+    String file,
+    String sha256,
+    String title,
+    String purpose,
+    String device,
+    Instant clock,
+    long seed,
+    long durationMillis,
+    BathStart start,
+    DeviceProfile profile,
+    List<TimelineEntry> timeline,
+    List<Requirement> requirements) {
+
+  /** Keeps its own copies of the lists. */
+  public Scenario {
+    timeline = List.copyOf(timeline);
+    requirements = List.copyOf(requirements);
+  }
+
+  /** Highest seed, 2^53 - 1: the highest whole number that every JSON reader keeps exactly. */
+  public static final long HIGHEST_SEED = (1L << 53) - 1;
+
+  /**
+   * The same scenario with another seed.
+   *
+   * @throws IllegalArgumentException when the seed is out of range
+   */
+  public Scenario withSeed(long other) {
+    if (other < 0 || other > HIGHEST_SEED) {
+      throw new IllegalArgumentException(
+          other + " is no seed; it must lie from 0 to " + HIGHEST_SEED);
+    }
+    return new Scenario(
+        file,
+        sha256,
+        title,
+        purpose,
+        device,
+        clock,
+        other,
+        durationMillis,
+        start,
+        profile,
+        timeline,
+        requirements);
+  }
+}

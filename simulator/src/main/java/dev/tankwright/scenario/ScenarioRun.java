@@ -1,0 +1,135 @@
+package dev.tankwright.scenario;
+
+import dev.tankwright.controller.board.Phase;
+import dev.tankwright.events.CycleEvent;
+import dev.tankwright.events.CycleRecord;
+import dev.tankwright.events.EventComposer;
+import dev.tankwright.events.EventOrigin;
+import dev.tankwright.loop.ClosedLoop;
+import dev.tankwright.loop.Trace;
+import dev.tankwright.plant.BathProfile;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.LongConsumer;
+
+/**
+ * Runs one scenario from its start to its end: timeline, closed loop, requirements, trace and
+ * events. Made for one run; not thread-safe. The same scenario, seed and version give the same
+ * result to the byte.
+ */
+public final class ScenarioRun {
+  private static final int PROGRESS_MILLIS = 10_000;
+
+  private final Scenario scenario;
+  private final String version;
+  private final Consumer<CycleEvent> events;
+  private final ClosedLoop loop;
+  private final Timeline timeline;
+  private final RequirementWatch[] watches;
+  private final EventComposer composer;
+  private final TraceRecorder recorder = new TraceRecorder();
+  private final PhaseLog phases = new PhaseLog();
+  private final List<Mark> marks = new ArrayList<>();
+
+  /**
+   * Makes a run that has not begun.
+   *
+   * @param version version of Tankwright, for the record and the report
+   * @param events takes every event of the controller as it comes to be
+   */
+  public ScenarioRun(Scenario scenario, String version, Consumer<CycleEvent> events) {
+    this.scenario = scenario;
+    this.version = version;
+    this.events = events;
+    loop =
+        new ClosedLoop(
+            scenario.profile(), BathProfile.sixLitre(), scenario.start(), scenario.seed());
+    timeline = new Timeline(scenario.timeline());
+    watches =
+        scenario.requirements().stream().map(Requirement::watch).toArray(RequirementWatch[]::new);
+    EventOrigin origin = new EventOrigin(scenario.device(), scenario.clock(), version, 1, true);
+    composer = new EventComposer(origin, loop.controller().cycleTally(), this::take);
+  }
+
+  /**
+   * Runs to the end.
+   *
+   * @param progress told the simulated moment, ms, now and then
+   */
+  public RunResult toEnd(LongConsumer progress) {
+    Consumer<TimelineEntry> doer = this::perform;
+    while (loop.millis() < scenario.durationMillis()) {
+      step(doer);
+      if (loop.millis() % PROGRESS_MILLIS == 0) {
+        progress.accept(loop.millis());
+      }
+      loop.advance();
+    }
+    return result();
+  }
+
+  private void step(Consumer<TimelineEntry> doer) {
+    long millis = loop.millis();
+    Phase before = loop.outputs().panel.phase;
+    timeline.step(millis, before, doer);
+    loop.scan();
+    if (!loop.controller().notices().isEmpty()) {
+      loop.controller().notices().drain(composer);
+    }
+    for (RequirementWatch watch : watches) {
+      watch.step(millis, loop);
+    }
+    recorder.step(millis, loop);
+    phases.step(millis, loop);
+  }
+
+  private void perform(TimelineEntry entry) {
+    marks.add(new Mark(loop.millis(), Mark.Kind.DEED, entry.text()));
+    loop.perform(entry.deed());
+  }
+
+  private void take(CycleEvent event) {
+    EventMarks.of(event, loop.millis()).ifPresent(marks::add);
+    events.accept(event);
+  }
+
+  private RunResult result() {
+    long end = loop.millis();
+    recorder.end(end, loop);
+    List<Verdict> verdicts = new ArrayList<>();
+    for (RequirementWatch watch : watches) {
+      verdicts.add(watch.verdict(end));
+    }
+    String record =
+        composer
+            .lastRecord()
+            .map(CycleRecord::toJson)
+            .map(json -> new String(json, StandardCharsets.UTF_8))
+            .orElse("");
+    Trace trace = recorder.trace();
+    return new RunResult(
+        about(), scenario.profile(), verdicts, phases.spans(end, loop), marks, trace, record);
+  }
+
+  /** The entries of the timeline that were never due, in the words of a person. */
+  public List<String> notDone() {
+    return timeline.notDone().stream()
+        .map(entry -> "line " + entry.place().line() + ": " + entry.text())
+        .toList();
+  }
+
+  private RunResult.About about() {
+    return new RunResult.About(
+        scenario.file(),
+        scenario.title(),
+        scenario.purpose(),
+        scenario.device(),
+        scenario.seed(),
+        scenario.durationMillis(),
+        scenario.clock().toString(),
+        version,
+        scenario.sha256());
+  }
+}

@@ -1,0 +1,51 @@
+package dev.tankwright.scenario;
+
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+
+/** Makes verdicts of one requirement. */
+record Verdicts(Requirement requirement) {
+  private static final String SECONDS = "s";
+
+  Verdict notExercised(String detail) {
+    return make(
+        Verdict.Outcome.NOT_EXERCISED, OptionalLong.empty(), OptionalDouble.empty(), "", detail);
+  }
+
+  Verdict held(long millis, OptionalDouble margin, String unit, String detail) {
+    return make(Verdict.Outcome.HELD, OptionalLong.of(millis), margin, unit, detail);
+  }
+
+  /** Held, with nothing to measure and no moment that matters more than another. */
+  Verdict held(String detail) {
+    return make(Verdict.Outcome.HELD, OptionalLong.empty(), OptionalDouble.empty(), "", detail);
+  }
+
+  Verdict failed(long millis, OptionalDouble margin, String unit, String detail) {
+    return make(Verdict.Outcome.FAILED, OptionalLong.of(millis), margin, unit, detail);
+  }
+
+  /** Time left, in seconds. */
+  Verdict inTime(boolean held, long millis, long leftMillis, String detail) {
+    OptionalDouble left = OptionalDouble.of(leftMillis / 1000.0);
+    return held ? held(millis, left, SECONDS, detail) : failed(millis, left, SECONDS, detail);
+  }
+
+  private Verdict make(
+      Verdict.Outcome outcome,
+      OptionalLong moment,
+      OptionalDouble margin,
+      String unit,
+      String detail) {
+    Requirement.Label label = requirement.label();
+    return new Verdict(
+        label.name(),
+        label.id(),
+        requirement.statement(),
+        outcome,
+        moment,
+        margin,
+        margin.isPresent() ? unit : "",
+        detail);
+  }
+}
