@@ -46,19 +46,24 @@ final class UltrasoundDrive {
 
   private void pulse(int dtMs, Wanted wanted) {
     boolean on = pulseElapsedMs < pulseOnMs;
-    pulseElapsedMs = (pulseElapsedMs + dtMs) % pulsePeriodMs;
+    pulseElapsedMs = within(pulsePeriodMs, pulseElapsedMs + dtMs);
     drive(on, 1_000, centreHz, wanted);
   }
 
   private void sweep(int dtMs, Wanted wanted) {
     drive(true, levelPermille, centreHz + sweepOffsetHz(), wanted);
-    sweepElapsedMs = (sweepElapsedMs + dtMs) % sweepPeriodMs;
+    sweepElapsedMs = within(sweepPeriodMs, sweepElapsedMs + dtMs);
   }
 
   // A triangle that starts at its lower end: −sweep, up to +sweep at half the period, and back.
   private int sweepOffsetHz() {
     int fromEnd = Math.min(sweepElapsedMs, sweepPeriodMs - sweepElapsedMs);
     return (int) (((long) slope * fromEnd) >> SLOPE_BITS) - sweepHz;
+  }
+
+  // Divides only at the end of a period, however many of them one long scan has skipped.
+  private static int within(int periodMs, int elapsedMs) {
+    return elapsedMs < periodMs ? elapsedMs : elapsedMs % periodMs;
   }
 
   private static void drive(boolean on, int permille, int hertz, Wanted wanted) {

@@ -1,0 +1,180 @@
+package dev.tankwright.bench.structure;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.ArchRule;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Data flows one way: which package may lean on which of ours. */
+class PackageArrowsTest {
+  private static final String OURS = "dev.tankwright";
+
+  private static final JavaClasses MAIN =
+      new ClassFileImporter()
+          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+          .importPackages(OURS);
+
+  /** Every package, and what it may lean on besides itself; a trailing .. includes those below. */
+  private static final Map<String, List<String>> MAY_LEAN_ON =
+      Map.ofEntries(
+          Map.entry("controller.board", List.of()),
+          Map.entry("controller.sensing", List.of("controller.board")),
+          Map.entry("controller.drive", List.of("controller.board", "controller.sensing")),
+          Map.entry(
+              "controller.safety",
+              List.of("controller.board", "controller.sensing", "controller.drive")),
+          Map.entry(
+              "controller.sequence",
+              List.of(
+                  "controller.board",
+                  "controller.sensing",
+                  "controller.drive",
+                  "controller.safety")),
+          Map.entry("controller", List.of("controller..")),
+          Map.entry("events..", List.of("controller..")),
+          Map.entry("plant..", List.of("controller..")),
+          Map.entry("loop..", List.of("controller..", "plant..")),
+          Map.entry("scenario..", List.of("controller..", "plant..", "loop..", "events..")),
+          Map.entry(
+              "campaign..", List.of("controller..", "plant..", "loop..", "events..", "scenario..")),
+          Map.entry("delivery..", List.of("events..")),
+          Map.entry(
+              "report..",
+              List.of("controller..", "plant..", "loop..", "events..", "scenario..", "campaign..")),
+          Map.entry("cli..", List.of("..")));
+
+  @TestFactory
+  @DisplayName("every package leans only on what lies below it")
+  Stream<DynamicTest> arrows() {
+    return MAY_LEAN_ON.entrySet().stream()
+        .sorted(Map.Entry.comparingByKey())
+        .map(
+            entry ->
+                DynamicTest.dynamicTest(
+                    entry.getKey() + " leans on " + entry.getValue(),
+                    () -> arrow(entry.getKey(), entry.getValue()).check(MAIN)));
+  }
+
+  @Test
+  @DisplayName("every package of the project has its arrows above")
+  void everyPackageIsKnown() {
+    assertTrue(MAIN.size() > 60, "the class path holds the project");
+    String[] known =
+        MAY_LEAN_ON.keySet().stream().map(PackageArrowsTest::full).toArray(String[]::new);
+    classes().should().resideInAnyPackage(known).check(MAIN);
+  }
+
+  @Test
+  @DisplayName("nobody leans on the command line, and only it may know everybody")
+  void nobodyLeansOnTheCommandLine() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage(full("cli.."))
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage(full("cli.."))
+        .check(MAIN);
+  }
+
+  @Test
+  @DisplayName("there is no cycle among packages")
+  void noCycles() {
+    slices().matching(OURS + ".(**)").should().beFreeOfCycles().check(MAIN);
+  }
+
+  @Test
+  @DisplayName("the rule sees an arrow that points up")
+  void ruleCanFail() {
+    assertFalse(arrow("controller.sensing", List.of()).evaluate(MAIN).getFailureReport().isEmpty());
+    assertThrows(AssertionError.class, () -> arrow("controller", List.of()).check(MAIN));
+  }
+
+  @Test
+  @DisplayName("the controller knows no files, threads, clocks, logs or libraries")
+  void controllerStandsAlone() {
+    classes()
+        .that()
+        .resideInAPackage(full("controller.."))
+        .should()
+        .onlyDependOnClassesThat(
+            DescribedPredicate.or(
+                JavaClass.Predicates.resideInAnyPackage(full("controller.."), "java.lang"),
+                plainData()))
+        .check(MAIN);
+  }
+
+  // What a record, a list of lines and a check of null need; none of it is reached from the scan,
+  // as the test of its instructions shows.
+  private static DescribedPredicate<JavaClass> plainData() {
+    return JavaClass.Predicates.resideInAnyPackage("java.lang.runtime", "java.lang.invoke")
+        .or(JavaClass.Predicates.type(List.class))
+        .or(JavaClass.Predicates.type(Iterator.class))
+        .or(JavaClass.Predicates.type(Objects.class));
+  }
+
+  private static ArchRule arrow(String from, List<String> to) {
+    List<String> allowed = new ArrayList<>(to.stream().map(PackageArrowsTest::full).toList());
+    allowed.add(full(from));
+    DescribedPredicate<JavaClass> ours = JavaClass.Predicates.resideInAPackage(OURS + "..");
+    DescribedPredicate<JavaClass> fine =
+        JavaClass.Predicates.resideInAnyPackage(allowed.toArray(String[]::new));
+    // A package may be empty while its part of the bench is still to come.
+    return noClasses()
+        .that()
+        .resideInAPackage(full(from))
+        .should()
+        .dependOnClassesThat(ours.and(DescribedPredicate.not(fine)))
+        .allowEmptyShould(true);
+  }
+
+  private static String full(String relative) {
+    return relative.equals("..") ? OURS + ".." : OURS + "." + relative;
+  }
+
+  @Test
+  @DisplayName("the arrows themselves are free of cycles, whatever the code uses of them")
+  void arrowsPointDownwards() {
+    List<String> order =
+        Arrays.asList(
+            "controller.board",
+            "controller.sensing",
+            "controller.drive",
+            "controller.safety",
+            "controller.sequence",
+            "controller",
+            "events..",
+            "plant..",
+            "loop..",
+            "scenario..",
+            "campaign..",
+            "delivery..",
+            "report..",
+            "cli..");
+    assertTrue(order.containsAll(MAY_LEAN_ON.keySet()));
+    MAY_LEAN_ON.forEach(
+        (from, to) ->
+            to.stream()
+                .filter(order::contains)
+                .forEach(on -> assertTrue(order.indexOf(on) < order.indexOf(from), from + on)));
+  }
+}
