@@ -5,7 +5,7 @@ package dev.tankwright.plant.properties;
  *
  * <p>Source: E. W. Lemmon and R. T Jacobsen, Int. J. Thermophys. 25 (2004) 21–69: limit of zero
  * density, equation 5 with the coefficients of air. At atmospheric pressure the conductivity is
- * about 0.2 % higher (from memory). Range that of {@link AirViscosity}, 200 to 1000 K.
+ * about 0.2 % higher (from memory). Range that of {@link AirViscosity}, 100 to 1000 K.
  */
 public final class AirConductivity {
   private static final double REFERENCE_KELVIN = 132.6312;
@@ -17,7 +17,7 @@ public final class AirConductivity {
   /**
    * Thermal conductivity.
    *
-   * @param kelvin temperature, K, 200 to 1000
+   * @param kelvin temperature, K, 100 to 1000
    * @return W/(m K)
    * @throws IllegalArgumentException outside this range
    */

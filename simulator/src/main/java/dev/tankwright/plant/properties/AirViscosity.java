@@ -6,10 +6,10 @@ package dev.tankwright.plant.properties;
  * <p>Source: E. W. Lemmon and R. T Jacobsen, Viscosity and Thermal Conductivity Equations for
  * Nitrogen, Oxygen, Argon, and Air, Int. J. Thermophys. 25 (2004) 21–69: limit of zero density,
  * equations 2 and 3 with the Lennard-Jones values of air. At atmospheric pressure the viscosity is
- * 0.2 % higher. Range taken here 200 to 1000 K, within that of the source.
+ * 0.2 % higher. Range taken here 100 to 1000 K, within that of the source.
  */
 public final class AirViscosity {
-  static final double LOWEST_KELVIN = 200;
+  static final double LOWEST_KELVIN = 100;
   static final double HIGHEST_KELVIN = 1000;
   static final String SOURCE = "Lemmon and Jacobsen 2004";
 
@@ -23,7 +23,7 @@ public final class AirViscosity {
   /**
    * Dynamic viscosity.
    *
-   * @param kelvin temperature, K, 200 to 1000
+   * @param kelvin temperature, K, 100 to 1000
    * @return Pa s
    * @throws IllegalArgumentException outside this range
    */

@@ -10,8 +10,8 @@ package dev.tankwright.plant.properties;
  * 101.325 kPa its density differs from that at 0.1 MPa by less than 1e-6 of it.
  */
 final class LiquidWater {
-  /** Lowest temperature of the release, K. */
-  static final double LOWEST_KELVIN = 253.15;
+  /** Lowest temperature of the release, K: −20 °C, with the rounding of its conversion. */
+  static final double LOWEST_KELVIN = 273.15 - 20;
 
   /** Highest temperature of the release, K. */
   static final double HIGHEST_KELVIN = 383.15;

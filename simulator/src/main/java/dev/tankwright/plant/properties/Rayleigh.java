@@ -27,12 +27,11 @@ public final class Rayleigh {
       double metres,
       double kinematicViscosity,
       double thermalDiffusivity) {
-    Range.check(expansionPerKelvin, 0, Double.MAX_VALUE, "1/K expansion", SOURCE);
-    Range.check(differenceKelvin, 0, Double.MAX_VALUE, "K difference", SOURCE);
-    Range.check(metres, Double.MIN_NORMAL, Double.MAX_VALUE, "m length", SOURCE);
-    Range.check(kinematicViscosity, Double.MIN_NORMAL, Double.MAX_VALUE, "m²/s viscosity", SOURCE);
-    Range.check(
-        thermalDiffusivity, Double.MIN_NORMAL, Double.MAX_VALUE, "m²/s diffusivity", SOURCE);
+    Range.checkNotNegative(expansionPerKelvin, "1/K expansion", SOURCE);
+    Range.checkNotNegative(differenceKelvin, "K difference", SOURCE);
+    Range.checkPositive(metres, "m length", SOURCE);
+    Range.checkPositive(kinematicViscosity, "m²/s viscosity", SOURCE);
+    Range.checkPositive(thermalDiffusivity, "m²/s diffusivity", SOURCE);
     return Gravity.METRES_PER_SECOND_SQUARED
         * expansionPerKelvin
         * differenceKelvin

@@ -9,7 +9,8 @@ package dev.tankwright.plant.properties;
  * reasonable for supercooled water down to −25 °C: range 248.15 to 647.096 K.
  */
 public final class SurfaceTension {
-  private static final double LOWEST_KELVIN = 248.15;
+  // −25 °C, with the rounding of its conversion.
+  private static final double LOWEST_KELVIN = 273.15 - 25;
   private static final double CRITICAL_KELVIN = 647.096;
   private static final double SCALE = 235.8e-3;
   private static final double LINEAR = -0.625;

@@ -27,9 +27,9 @@ public final class Torricelli {
    */
   public static double cubicMetresPerSecond(
       double discharge, double openingSquareMetres, double metres) {
-    Range.check(discharge, Double.MIN_NORMAL, 1, "(discharge coefficient)", SOURCE);
-    Range.check(openingSquareMetres, 0, Double.MAX_VALUE, "m² of opening", SOURCE);
-    Range.check(metres, 0, Double.MAX_VALUE, "m of level", SOURCE);
+    checkDischarge(discharge);
+    Range.checkNotNegative(openingSquareMetres, "m² of opening", SOURCE);
+    Range.checkNotNegative(metres, "m of level", SOURCE);
     return discharge
         * openingSquareMetres
         * Math.sqrt(2 * Gravity.METRES_PER_SECOND_SQUARED * metres);
@@ -52,14 +52,19 @@ public final class Torricelli {
       double tankSquareMetres,
       double fromMetres,
       double toMetres) {
-    Range.check(discharge, Double.MIN_NORMAL, 1, "(discharge coefficient)", SOURCE);
-    Range.check(openingSquareMetres, Double.MIN_NORMAL, Double.MAX_VALUE, "m² of opening", SOURCE);
-    Range.check(tankSquareMetres, Double.MIN_NORMAL, Double.MAX_VALUE, "m² of tank", SOURCE);
-    Range.check(fromMetres, 0, Double.MAX_VALUE, "m of level at the start", SOURCE);
+    checkDischarge(discharge);
+    Range.checkPositive(openingSquareMetres, "m² of opening", SOURCE);
+    Range.checkPositive(tankSquareMetres, "m² of tank", SOURCE);
+    Range.checkNotNegative(fromMetres, "m of level at the start", SOURCE);
     Range.check(toMetres, 0, fromMetres, "m of level at the end", SOURCE);
     return 2
         * tankSquareMetres
         * (Math.sqrt(fromMetres) - Math.sqrt(toMetres))
         / (discharge * openingSquareMetres * Math.sqrt(2 * Gravity.METRES_PER_SECOND_SQUARED));
+  }
+
+  private static void checkDischarge(double discharge) {
+    Range.checkPositive(discharge, "(discharge coefficient)", SOURCE);
+    Range.check(discharge, 0, 1, "(discharge coefficient)", SOURCE);
   }
 }

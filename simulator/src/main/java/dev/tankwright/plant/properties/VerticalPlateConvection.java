@@ -26,7 +26,7 @@ public final class VerticalPlateConvection {
    */
   public static double nusselt(double rayleigh, double prandtl) {
     Range.check(rayleigh, 0, HIGHEST_RAYLEIGH, "(Rayleigh number)", SOURCE);
-    Range.check(prandtl, Double.MIN_NORMAL, Double.MAX_VALUE, "(Prandtl number)", SOURCE);
+    Range.checkPositive(prandtl, "(Prandtl number)", SOURCE);
     double fluid = Math.pow(1 + Math.pow(0.492 / prandtl, 9.0 / 16), 8.0 / 27);
     double root = 0.825 + 0.387 * Math.pow(rayleigh, 1.0 / 6) / fluid;
     return root * root;

@@ -3,8 +3,8 @@ package dev.tankwright.plant.properties;
 /**
  * Density and thermal expansion of liquid water at atmospheric pressure.
  *
- * <p>Source: IAPWS SR6-08(2011), specific volume by equation 2 and its derivative by temperature by
- * equation 5, coefficients a5 to a10 and b5 to b10 of table 1; range 253.15 to 383.15 K.
+ * <p>Source: IAPWS SR6-08(2011), specific volume by equation 2 and its derivative by temperature,
+ * coefficients a5 to a10 and b5 to b10 of table 1; range 253.15 to 383.15 K.
  */
 public final class WaterDensity {
   private static final double A5 = 1.93763157e-2;

@@ -3,8 +3,8 @@ package dev.tankwright.plant.properties;
 /**
  * Isobaric specific heat of liquid water at atmospheric pressure.
  *
- * <p>Source: IAPWS SR6-08(2011), equation 4, coefficients a1 to a3, b1 to b4 and c3 of table 1;
- * range 253.15 to 383.15 K.
+ * <p>Source: IAPWS SR6-08(2011), −T ∂²g/∂T² of the Gibbs energy of equation 1, coefficients a1 to
+ * a3, b1 to b4 and c3 of table 1; range 253.15 to 383.15 K.
  */
 public final class WaterSpecificHeat {
   private static final double A1 = -1.661470539e5;

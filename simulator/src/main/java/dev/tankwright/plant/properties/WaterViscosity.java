@@ -3,7 +3,7 @@ package dev.tankwright.plant.properties;
 /**
  * Dynamic viscosity of liquid water at atmospheric pressure.
  *
- * <p>Source: IAPWS SR6-08(2011), equation 7 with the coefficients of its table; range 253.15 to
+ * <p>Source: IAPWS SR6-08(2011), equation 7 with the coefficients of table 5; range 253.15 to
  * 383.15 K.
  */
 public final class WaterViscosity {
