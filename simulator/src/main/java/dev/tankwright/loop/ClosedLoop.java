@@ -40,9 +40,9 @@ public final class ClosedLoop implements SignalSource {
     } else if (deed instanceof Deed.Fill fill) {
       plant.pour(fill.litres(), fill.celsius());
     } else if (deed instanceof Deed.Break broken) {
-      plant.set(broken.fault(), true);
+      plant.breakPart(broken.fault(), 1);
     } else if (deed instanceof Deed.Mend mended) {
-      plant.set(mended.fault(), false);
+      plant.mendPart(mended.fault());
     }
   }
 

@@ -5,8 +5,9 @@ import dev.tankwright.plant.bath.Geometry;
 import dev.tankwright.plant.effects.EffectRates;
 
 /**
- * One bath: its size, its parts and its estimated rates. The ranges are common practice, no source: heater 40–100 W/L, electrical ultrasound power 10–50 W/L of which 30–60 % reaches the liquid, wall
- * 0.8–1.5 mm stainless steel, sensor t50 5–40 s.
+ * One bath: its size, its parts and its estimated rates. The ranges are common practice, no source:
+ * heater 40–100 W/L, electrical ultrasound power 10–50 W/L of which 30–60 % reaches the liquid,
+ * wall 0.8–1.5 mm stainless steel, sensor t50 5–40 s.
  *
  * @param name how the bath is called
  * @param geometry size and materials

@@ -3,39 +3,41 @@ package dev.tankwright.plant;
 import dev.tankwright.controller.board.Outputs;
 
 /**
- * Mains, cut-off relay, heater relay, limiter and heating element in series, and the current sense
- * that watches them.
+ * Mains, cut-off relay, heater relay, limiter, fuse and heating element in series, and the current
+ * sense that watches them.
  */
 final class HeaterCircuit {
   private static final int RELAY_DELAY_STEPS = 2;
 
-  private final double watts;
+  private final double ratedWatts;
   private final Switchgear relay = new Switchgear(RELAY_DELAY_STEPS);
   private final Switchgear cutOff = new Switchgear(RELAY_DELAY_STEPS);
-  private final Limiter limiter = new Limiter();
-  private boolean flowing;
+  private final LastLine lastLine = new LastLine();
+  private double watts;
 
-  HeaterCircuit(double watts) {
-    this.watts = watts;
+  HeaterCircuit(double ratedWatts) {
+    this.ratedWatts = ratedWatts;
   }
 
-  void step(Outputs outputs, Breakages broken, double wallCelsius) {
-    limiter.step(wallCelsius);
-    boolean closed = relay.follow(outputs.heaterRelay) || broken.has(PartFault.HEATER_RELAY_WELDED);
-    boolean series = cutOff.follow(outputs.cutOffRelay) && !limiter.isTripped();
-    boolean whole = !broken.has(PartFault.HEATER_OPEN) && !broken.has(PartFault.MAINS_CUT);
-    flowing = closed && series && whole;
+  void step(Outputs outputs, Breakages broken, Supply supply, double wallCelsius) {
+    lastLine.step(wallCelsius);
+    boolean commanded = relay.follow(outputs.heaterRelay);
+    boolean closed = commanded || broken.has(PartFault.HEATER_RELAY_WELDED);
+    boolean series = cutOff.follow(outputs.cutOffRelay) && !lastLine.isOpen();
+    boolean whole = !broken.has(PartFault.HEATER_OPEN);
+    watts = closed && series && whole ? ratedWatts * supply.powerShare() : 0;
   }
 
   double watts() {
-    return flowing ? watts : 0;
+    return watts;
   }
 
   boolean isSensed(Breakages broken) {
-    return flowing && !broken.has(PartFault.HEATER_CURRENT_SENSE_DEAD);
+    return watts > 0 && !broken.has(PartFault.HEATER_CURRENT_SENSE_DEAD);
   }
 
-  boolean isLimiterTripped() {
-    return limiter.isTripped();
+  /** True once limiter or fuse has opened the circuit for good. */
+  boolean isLastLineOpen() {
+    return lastLine.isOpen();
   }
 }

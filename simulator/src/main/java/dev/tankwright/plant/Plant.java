@@ -2,25 +2,29 @@ package dev.tankwright.plant;
 
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.Outputs;
+import dev.tankwright.plant.bath.Bath;
+import dev.tankwright.plant.bath.Surroundings;
 
 /**
  * The bath and its parts: driven by the board's outputs, seen by its inputs. One step is one scan
- * of the controller. Values that change over minutes (gas, evaporation, the activity index) are
- * worked out ten times a second. No allocation per step; the same seed gives the same run. Not
- * thread-safe.
+ * of the controller; the electrics move in every step, the bath's physics in every tenth with the
+ * mean of what drove it. No allocation per step; the same seed gives the same run. Not thread-safe.
  */
 public final class Plant {
   /** Length of a step, ms. */
   public static final int STEP_MILLIS = 10;
 
   private static final double STEP_SECONDS = STEP_MILLIS / 1000.0;
-  private static final int SLOW_STEPS = 10;
+  private static final double LEAK_SHARE = 0.25;
+  private static final int BATH_STEPS = (int) Math.round(Bath.STEP_SECONDS / STEP_SECONDS);
 
   private final BathProfile profile;
   private final Breakages broken = new Breakages();
-  private final Liquid liquid;
-  private final Warmth warmth;
-  private final Gas gas;
+  private final Supply supply = new Supply();
+  private final Bath bath;
+  private final Surroundings surroundings = new Surroundings();
+  private final MeanDrive drive = new MeanDrive();
+  private final Effects effects;
   private final HeaterCircuit heater;
   private final SoundCircuit sound;
   private final DrainValve valve = new DrainValve(STEP_SECONDS);
@@ -28,9 +32,9 @@ public final class Plant {
   private final SensorChain cutOffSensor;
   private final Contact lidMake;
   private final Contact lidBreak;
-  private int slowSteps;
-  private double activity;
   private boolean lidOpen;
+  private double liquidCelsius;
+  private double litres;
   private int stalledMillis;
 
   /**
@@ -41,21 +45,36 @@ public final class Plant {
   public Plant(BathProfile profile, BathStart start, long seed) {
     this.profile = profile;
     Noise noise = new Noise(seed);
-    liquid = new Liquid(profile, start.litres());
-    warmth = new Warmth(profile, start);
-    gas = new Gas(start);
-    heater = new HeaterCircuit(profile.heaterWatts());
-    sound = new SoundCircuit(profile);
+    bath =
+        new Bath(
+            profile.geometry(),
+            profile.gas(),
+            start.load().kilograms(),
+            new Bath.Start(
+                start.litres(), start.celsius(), start.ambientCelsius(), start.gasSaturation()));
+    surroundings.roomCelsius = start.ambientCelsius();
+    surroundings.roomHumidity = start.humidity();
+    surroundings.loadIn = start.load().kilograms() > 0;
+    effects = new Effects(profile.powers(), profile.effects(), start);
+    heater = new HeaterCircuit(profile.powers().heaterWatts());
+    sound = new SoundCircuit(profile.powers());
     controlSensor =
-        new SensorChain(profile.controlSensorTau(), STEP_SECONDS, start.celsius(), noise);
-    cutOffSensor = new SensorChain(profile.cutOffSensorTau(), STEP_SECONDS, start.celsius(), noise);
+        new SensorChain(profile.sensors().controlTau(), STEP_SECONDS, start.celsius(), noise);
+    cutOffSensor =
+        new SensorChain(profile.sensors().cutOffTau(), STEP_SECONDS, start.celsius(), noise);
     lidMake = new Contact(true, noise);
     lidBreak = new Contact(false, noise);
+    look();
   }
 
-  /** Breaks or mends a part. */
-  public void set(PartFault fault, boolean isBroken) {
-    broken.set(fault, isBroken);
+  /** Breaks a part by as much as the size says in the fault's own unit. */
+  public void breakPart(PartFault fault, double size) {
+    broken.set(fault, true, size);
+  }
+
+  /** Mends a part. */
+  public void mendPart(PartFault fault) {
+    broken.set(fault, false, 0);
   }
 
   /** Moves the lid. */
@@ -63,12 +82,10 @@ public final class Plant {
     lidOpen = open;
   }
 
-  /** Pours solution in. */
-  public void pour(double litres, double celsius) {
-    double before = liquid.litres();
-    double stayed = liquid.pour(litres);
-    warmth.mix(stayed, celsius, before);
-    gas.mix(stayed, celsius, before);
+  /** Pours solution in; what does not fit runs over the brim. */
+  public void pour(double poured, double celsius) {
+    bath.pour(Math.min(poured, Math.max(0, profile.levels().brimLitres() - litres)), celsius);
+    look();
   }
 
   /**
@@ -93,7 +110,7 @@ public final class Plant {
     inputs.heaterCurrent = heater.isSensed(broken);
     inputs.generatorRunning = sound.isRunning();
     inputs.generatorFault = sound.isFaulty();
-    inputs.mainsPresent = !broken.has(PartFault.MAINS_CUT);
+    inputs.mainsPresent = supply.isPresent();
   }
 
   private void readContacts(Inputs inputs) {
@@ -102,68 +119,73 @@ public final class Plant {
     inputs.lidBreakContact =
         lidBreak.read(lidOpen) || broken.has(PartFault.LID_BREAK_CONTACT_WELDED);
     inputs.minimumLevelWet =
-        (liquid.isAboveMinimum() || broken.has(PartFault.MINIMUM_LEVEL_STUCK_WET))
+        (!isLevelLow() || broken.has(PartFault.MINIMUM_LEVEL_STUCK_WET))
             && !broken.has(PartFault.MINIMUM_LEVEL_STUCK_DRY);
-    inputs.fillMarkWet = liquid.isAboveFillMark();
+    inputs.fillMarkWet = litres >= profile.levels().fillMarkLitres();
     inputs.drainOpenEnd = valve.isAtOpenEnd();
     inputs.drainClosedEnd = valve.isAtClosedEnd();
   }
 
   /** Lets one step pass under the given outputs. */
   public void step(Outputs outputs) {
-    heater.step(outputs, broken, warmth.wallCelsius());
-    sound.step(outputs, broken);
+    supply.step(broken);
+    heater.step(outputs, broken, supply, bath.wallCelsius());
+    sound.step(outputs, broken, supply);
     valve.step(outputs.drainValveOpen, broken.has(PartFault.DRAIN_VALVE_STUCK));
-    double opening = broken.has(PartFault.DRAIN_BLOCKED) ? 0 : valve.opening();
-    liquid.drain(opening, broken.has(PartFault.DRAIN_LEAKING), STEP_SECONDS);
-    if (slowSteps == 0) {
-      stepSlowly();
+    drive.add(heater, sound, opening());
+    if (drive.scans() == BATH_STEPS) {
+      stepBath();
     }
-    slowSteps = slowSteps == SLOW_STEPS - 1 ? 0 : slowSteps + 1;
-    warmth.step(heater.watts(), sound.liquidWatts(), liquid, lidOpen, STEP_SECONDS);
-    controlSensor.step(warmth.liquidCelsius());
-    cutOffSensor.step(warmth.liquidCelsius());
+    controlSensor.step(liquidCelsius);
+    cutOffSensor.step(liquidCelsius);
   }
 
-  private void stepSlowly() {
-    double seconds = SLOW_STEPS * STEP_SECONDS;
-    double celsius = warmth.liquidCelsius();
-    warmth.updateEvaporation(lidOpen, liquid.litres() > 0);
-    liquid.evaporate(warmth.evaporationKilogramsPerSecond() * seconds);
-    gas.step(celsius, sound.driveShare(), seconds);
-    double density =
-        profile.ultrasoundWatts() * sound.driveShare() / Math.max(0.1, liquid.litres());
-    activity = Activity.index(density, gas.saturation(), celsius);
+  private double opening() {
+    double leak = broken.has(PartFault.DRAIN_LEAKING) ? LEAK_SHARE : 0;
+    return Math.max(broken.has(PartFault.DRAIN_BLOCKED) ? 0 : valve.opening(), leak);
+  }
+
+  private void stepBath() {
+    drive.into(surroundings);
+    surroundings.lidOff = lidOpen;
+    bath.step(surroundings);
+    look();
+    effects.step(bath, surroundings.driveShare, surroundings.loadIn, Bath.STEP_SECONDS);
+  }
+
+  private void look() {
+    liquidCelsius = bath.liquidCelsius();
+    litres = bath.litres();
   }
 
   /** True temperature of the solution, °C. */
   public double liquidCelsius() {
-    return warmth.liquidCelsius();
+    return liquidCelsius;
   }
 
   /** True temperature of the heated wall, °C. */
   public double wallCelsius() {
-    return warmth.wallCelsius();
+    return bath.wallCelsius();
   }
 
   /** Volume in the tank, L. */
   public double litres() {
-    return liquid.litres();
+    return litres;
   }
 
   /** True while the solution stands below the minimum for heating and sounding. */
   public boolean isLevelLow() {
-    return !liquid.isAboveMinimum();
+    return litres < profile.levels().minimumLitres();
   }
 
   /** Dissolved gas as a fraction of saturation at the present temperature. */
   public double gasSaturation() {
-    return gas.saturation();
+    return bath.gasSaturation();
   }
 
   /** Cavitation activity index, 0–1; 0 while the generator is silent. */
   public double activity() {
-    return sound.isRunning() ? activity : 0;
+    return sound.isRunning() ? effects.index() : 0;
   }
 
   /** Power that the heater turns into heat, W. */
@@ -183,6 +205,6 @@ public final class Plant {
 
   /** True once the hardware's limiter has opened the heater circuit for good. */
   public boolean isLimiterTripped() {
-    return heater.isLimiterTripped();
+    return heater.isLastLineOpen();
   }
 }

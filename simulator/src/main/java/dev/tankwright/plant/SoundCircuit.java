@@ -6,20 +6,20 @@ import dev.tankwright.controller.board.Outputs;
 final class SoundCircuit {
   private static final int START_STEPS = 3;
 
-  private final BathProfile profile;
+  private final BathProfile.Powers powers;
   private final Switchgear generator = new Switchgear(START_STEPS);
   private boolean dead;
   private double driveShare;
 
-  SoundCircuit(BathProfile profile) {
-    this.profile = profile;
+  SoundCircuit(BathProfile.Powers powers) {
+    this.powers = powers;
   }
 
-  void step(Outputs outputs, Breakages broken) {
+  void step(Outputs outputs, Breakages broken, Supply supply) {
     dead = broken.has(PartFault.GENERATOR_DEAD);
     boolean running = generator.follow(outputs.ultrasoundEnable);
-    boolean supplied = !dead && !broken.has(PartFault.MAINS_CUT);
-    driveShare = running && supplied ? outputs.drivePermille / 1000.0 : 0;
+    boolean drives = running && supply.isPresent() && !dead;
+    driveShare = drives ? outputs.drivePermille / 1000.0 : 0;
   }
 
   /** Electrical power as a share of the rated power, 0–1. */
@@ -29,7 +29,12 @@ final class SoundCircuit {
 
   /** Power that reaches the liquid, W. */
   double liquidWatts() {
-    return driveShare * profile.ultrasoundWatts() * profile.ultrasoundIntoLiquid();
+    return driveShare * powers.ultrasoundWatts() * powers.intoLiquid();
+  }
+
+  /** Power that stays in the transducers and warms the wall, W. */
+  double wallWatts() {
+    return driveShare * powers.ultrasoundWatts() * powers.intoWall();
   }
 
   boolean isRunning() {

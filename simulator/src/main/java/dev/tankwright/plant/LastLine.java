@@ -1,0 +1,24 @@
+package dev.tankwright.plant;
+
+/**
+ * The hardware's own last line on the heated wall: a self-holding limiter and, behind it, a thermal
+ * fuse. Limits are common practice, no source: limiter 80–90 °C, fuse 100–130 °C for a bath of 60
+ * °C. The limiter stands a little above what a wall under full heat reaches in a bath at its
+ * hottest.
+ */
+final class LastLine {
+  private static final double LIMITER_CELSIUS = 90;
+  private static final double FUSE_CELSIUS = 120;
+
+  private boolean limiterOpen;
+  private boolean fuseOpen;
+
+  void step(double wallCelsius) {
+    limiterOpen |= wallCelsius >= LIMITER_CELSIUS;
+    fuseOpen |= wallCelsius >= FUSE_CELSIUS;
+  }
+
+  boolean isOpen() {
+    return limiterOpen || fuseOpen;
+  }
+}
