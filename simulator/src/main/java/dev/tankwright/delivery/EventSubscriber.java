@@ -3,7 +3,6 @@ package dev.tankwright.delivery;
 import dev.tankwright.events.mqtt.Backoff;
 import dev.tankwright.events.mqtt.BrokerUri;
 import dev.tankwright.events.mqtt.DeviceTopics;
-import dev.tankwright.events.mqtt.PahoClient;
 import dev.tankwright.events.mqtt.PlainErrors;
 import dev.tankwright.events.mqtt.Timing;
 import java.time.Duration;
@@ -12,8 +11,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
-import org.eclipse.paho.client.mqttv3.IMqttToken;
-import org.eclipse.paho.client.mqttv3.MqttConnectOptions;
 import org.eclipse.paho.client.mqttv3.MqttException;
 
 /**
@@ -24,9 +21,6 @@ import org.eclipse.paho.client.mqttv3.MqttException;
  * It comes back by itself until closed. Thread-safe.
  */
 public final class EventSubscriber implements AutoCloseable {
-  private static final int QOS = 1;
-  private static final int REFUSED = 0x80; // in a SUBACK (OASIS MQTT 3.1.1, 3.9.3)
-  private static final long GOODBYE_MILLIS = 200;
   private static final long CLOSE_SECONDS = 2;
 
   /** Hears whether the subscription stands; called on the subscriber's thread. */
@@ -146,15 +140,14 @@ public final class EventSubscriber implements AutoCloseable {
 
   /** One connection from start to end; returns whether the subscription ever stood. */
   private boolean attempt() throws InterruptedException {
-    PahoClient paho = null;
+    Subscription subscription = null;
     boolean stood = false;
     try {
-      paho = new PahoClient(broker, clientId);
-      CountDownLatch lost = new CountDownLatch(1);
-      subscribe(paho, lost);
+      subscription = new Subscription(broker, clientId);
+      subscription.begin(topics, inbox, connectTimeout);
       stood = true;
       presence.present();
-      lost.await();
+      subscription.awaitLoss();
       lastError =
           "the subscriber's connection to " + broker + " was lost; look at the broker's log";
     } catch (MqttException e) {
@@ -163,39 +156,10 @@ public final class EventSubscriber implements AutoCloseable {
       if (stood) {
         presence.absent();
       }
-      leave(paho);
+      if (subscription != null) {
+        subscription.end();
+      }
     }
     return stood;
-  }
-
-  private void subscribe(PahoClient paho, CountDownLatch lost) throws MqttException {
-    MqttConnectOptions options = paho.options();
-    options.setCleanSession(true);
-    options.setConnectionTimeout((int) Math.max(1, connectTimeout.toSeconds()));
-    paho.library().setCallback(new Arrivals(inbox, lost));
-    paho.library().connect(options).waitForCompletion(connectTimeout.toMillis());
-    String[] filters = {topics.status(), topics.events()};
-    IMqttToken token = paho.library().subscribe(filters, new int[] {QOS, QOS});
-    token.waitForCompletion(connectTimeout.toMillis());
-    for (int granted : token.getGrantedQos()) {
-      if (granted == REFUSED) {
-        throw new MqttException(MqttException.REASON_CODE_SUBSCRIBE_FAILED);
-      }
-    }
-  }
-
-  private void leave(PahoClient paho) {
-    if (paho == null) {
-      return;
-    }
-    try {
-      if (paho.library().isConnected()) {
-        paho.library().disconnect(GOODBYE_MILLIS).waitForCompletion(GOODBYE_MILLIS);
-      }
-    } catch (MqttException e) {
-      // the broker is gone already; nothing is owed to it
-    } finally {
-      paho.abandon();
-    }
   }
 }

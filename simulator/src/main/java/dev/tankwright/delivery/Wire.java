@@ -44,8 +44,7 @@ final class Wire {
         PublisherConfig.forDevice(broker, topics.device(), settings.session())
             .withPassingClient(clientId)
             .withTimeouts(settings.connectTimeout(), settings.ackTimeout());
-    EventPublisher publisher = MqttEventPublisher.start(config, settings.timing());
-    publisher.hold();
+    EventPublisher publisher = MqttEventPublisher.startHeld(config, settings.timing());
     EventSubscriber subscriber =
         EventSubscriber.start(
             broker,
@@ -107,10 +106,10 @@ final class Wire {
 
   private String why(PublishReport published, int sent, int received) {
     String counts = "%d of %d events reached the subscriber: ".formatted(received, sent);
-    if (published.lastError() != null) {
+    if (!published.undelivered().isEmpty() && published.lastError() != null) {
       return counts + published.lastError();
     }
-    if (subscriber.lastError() != null) {
+    if (published.acknowledged() == 0 && subscriber.lastError() != null) {
       return counts + subscriber.lastError();
     }
     return counts

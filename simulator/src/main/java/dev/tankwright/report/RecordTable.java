@@ -19,7 +19,7 @@ final class RecordTable {
   /** The table; a document that is not JSON is shown as it is, with what is wrong with it. */
   static String of(String json) {
     if (json.isEmpty()) {
-      return "<p>No cycle was started, so there is no record.</p>\n";
+      return "<p>No cycle ended in this run, so there is no record.</p>\n";
     }
     try (JsonParser parser = new JsonFactory().createParser(json)) {
       return new RecordTable(parser).table();

@@ -22,7 +22,7 @@ public final class RunFolder {
   /** The received events, one JSON document per line in the order of their arrival. */
   public static final String EVENTS = "events.ndjson";
 
-  /** The cycle record of the last cycle; absent when no cycle was started. */
+  /** The cycle record of the last cycle that ended; absent when none did. */
   public static final String RECORD = "record.json";
 
   /** The sampled signals, see {@link TraceCsv}. */
@@ -53,7 +53,7 @@ public final class RunFolder {
     if (run.recordJson().isEmpty()) {
       remove(RECORD);
     } else {
-      place(RECORD, out -> out.write((run.recordJson() + "\n").getBytes(StandardCharsets.UTF_8)));
+      place(RECORD, out -> out.write(run.recordJson().getBytes(StandardCharsets.UTF_8)));
     }
     place(EVENTS, out -> EventLines.write(events, out));
   }

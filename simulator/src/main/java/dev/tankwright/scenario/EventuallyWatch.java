@@ -34,6 +34,9 @@ final class EventuallyWatch implements RequirementWatch {
   @Override
   public void step(long millis, SignalSource source) {
     steps++;
+    if (first.isTaken() && !byDistance) {
+      return;
+    }
     if (!first.isTaken() && condition.holds(source)) {
       first.take(millis, source);
     }

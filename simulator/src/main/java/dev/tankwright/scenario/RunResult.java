@@ -13,8 +13,8 @@ import java.util.List;
  * @param phases every stay in a phase, in the order of time
  * @param marks deeds and events, in the order of time
  * @param trace the sampled signals
- * @param recordJson the cycle record of the last cycle as a JSON document, or empty when no cycle
- *     was started
+ * @param recordJson the record of the last cycle that ended, as a JSON document, or empty when none
+ *     did
  */
 public record RunResult(
     About about,

@@ -11,6 +11,7 @@ import dev.tankwright.events.mqtt.MqttEventPublisher;
 import dev.tankwright.events.mqtt.PublisherConfig;
 import java.io.IOException;
 import java.net.InetAddress;
+import java.net.URI;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -26,42 +27,51 @@ import org.junit.jupiter.api.Timeout;
 
 @Timeout(120)
 class EmbeddedBrokerTest {
+  private static final Duration LIMIT = Duration.ofSeconds(30);
   private static final DeviceTopics TOPICS = new DeviceTopics("bath-1");
   private static final Optional<String> ONLINE =
       Optional.of("{\"state\":\"online\",\"session\":7}");
   private static final Optional<String> OFFLINE =
       Optional.of("{\"state\":\"offline\",\"session\":7}");
 
+  /** Subscribes and returns when the subscription stands. */
   private static EventSubscriber subscriber(BrokerUri broker, String clientId) {
-    EventSubscriber.Presence nobody =
+    CountDownLatch stands = new CountDownLatch(1);
+    EventSubscriber.Presence presence =
         new EventSubscriber.Presence() {
           @Override
-          public void present() {}
+          public void present() {
+            stands.countDown();
+          }
 
           @Override
           public void absent() {}
         };
-    return EventSubscriber.start(
-        broker, TOPICS, clientId, Duration.ofSeconds(20), Events.TIMING, nobody);
+    EventSubscriber subscriber =
+        EventSubscriber.start(
+            broker, TOPICS, clientId, Duration.ofSeconds(20), Events.TIMING, presence);
+    await().atMost(LIMIT).until(() -> stands.getCount() == 0);
+    return subscriber;
   }
 
-  private static void awaitStatus(BrokerUri broker, String clientId, Optional<String> expected) {
-    try (EventSubscriber late = subscriber(broker, clientId)) {
-      await().atMost(Duration.ofSeconds(30)).until(late::lastStatus, expected::equals);
-    }
+  private static void awaitStatus(EventSubscriber subscriber, Optional<String> expected) {
+    await().atMost(LIMIT).until(subscriber::lastStatus, expected::equals);
   }
 
   /** The retained last will of MQTT 3.1.1, 3.1.2.5 and 3.1.2.7. */
   @Test
   void keepsTheLastWillOfAClientThatWasCutOff() throws IOException {
     try (EmbeddedBroker broker = EmbeddedBroker.start();
-        CuttableProxy proxy = new CuttableProxy(broker.uri())) {
+        CuttableProxy proxy = new CuttableProxy(broker.uri());
+        EventSubscriber watcher = subscriber(broker.uri(), "watcher")) {
       PublisherConfig config = PublisherConfig.forDevice(proxy.uri(), "bath-1", 7);
       EventPublisher publisher = MqttEventPublisher.start(config, Events.TIMING);
-      awaitStatus(broker.uri(), "first", ONLINE);
+      awaitStatus(watcher, ONLINE);
       proxy.vanish();
-      awaitStatus(broker.uri(), "second", OFFLINE);
-      awaitStatus(broker.uri(), "third", OFFLINE);
+      awaitStatus(watcher, OFFLINE);
+      try (EventSubscriber late = subscriber(broker.uri(), "late")) {
+        awaitStatus(late, OFFLINE);
+      }
       publisher.close(Duration.ZERO);
     }
   }
@@ -88,8 +98,7 @@ class EmbeddedBrokerTest {
       try (MqttClient reader = client(broker, "reader")) {
         reader.setCallback(new Arrivals(inbox, new CountDownLatch(1)));
         reader.connect(options);
-        Duration limit = Duration.ofSeconds(30);
-        assertEquals(List.of(), inbox.awaitAll(List.of("1", "2", "3"), limit, limit));
+        assertEquals(List.of(), inbox.awaitAll(List.of("1", "2", "3"), LIMIT, LIMIT));
         assertEquals(List.of("1", "2", "3"), Events.idsOf(inbox.received()));
         reader.disconnect();
       }
@@ -114,11 +123,11 @@ class EmbeddedBrokerTest {
   }
 
   private static void useIt(EmbeddedBroker broker) {
-    EventPublisher publisher =
-        MqttEventPublisher.start(
-            PublisherConfig.forDevice(broker.uri(), "bath-1", 7), Events.TIMING);
-    awaitStatus(broker.uri(), "reader", ONLINE);
-    publisher.close(Duration.ofSeconds(20));
+    RunDelivery delivery =
+        RunDelivery.to(
+            URI.create(broker.uri().toString()), "bath-1", DeliverySettings.of(1, Events.TIMING));
+    delivery.offer(Events.event("e1"));
+    assertEquals(1, delivery.finish(LIMIT).received().size());
   }
 
   private static Set<Thread> newThreads(Set<Thread> before) {

@@ -31,7 +31,7 @@ class RunFolderTest {
     assertEquals(
         Set.of("report.html", "events.ndjson", "record.json", "trace.csv", "junit.xml"),
         names(directory));
-    assertEquals(SampleRun.record() + "\n", Files.readString(directory.resolve("record.json")));
+    assertEquals(SampleRun.record(), Files.readString(directory.resolve("record.json")));
     assertArrayEquals(
         HtmlReport.render(SampleRun.of(), SEEN),
         Files.readAllBytes(directory.resolve("report.html")));

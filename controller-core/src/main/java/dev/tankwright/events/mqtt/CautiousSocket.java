@@ -30,6 +30,11 @@ final class CautiousSocket extends Socket {
   public InputStream getInputStream() throws IOException {
     return new FilterInputStream(super.getInputStream()) {
       @Override
+      public int available() throws IOException {
+        return spoken.getCount() > 0 ? 0 : super.available();
+      }
+
+      @Override
       public int read() throws IOException {
         awaitSpoken();
         return super.read();

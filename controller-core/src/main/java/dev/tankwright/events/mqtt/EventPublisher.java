@@ -16,10 +16,13 @@ public interface EventPublisher {
    */
   void publish(OutgoingEvent event);
 
-  /** Keeps queued events back, for instance while the reader at the far end is away. */
+  /**
+   * Keeps the status "online" and queued events back, for instance while the reader at the far end
+   * is away; connecting goes on.
+   */
   void hold();
 
-  /** Lets events leave again after {@link #hold}. */
+  /** Lets status and events leave again after {@link #hold}. */
   void resume();
 
   /**

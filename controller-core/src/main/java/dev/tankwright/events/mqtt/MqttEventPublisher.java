@@ -14,19 +14,26 @@ public final class MqttEventPublisher implements EventPublisher {
   private final Thread thread;
   private final AtomicBoolean closed = new AtomicBoolean();
 
-  private MqttEventPublisher(PublisherConfig config, Timing timing, LinkFactory links) {
-    worker = new PublisherWorker(config, timing, links, outstanding);
+  private MqttEventPublisher(
+      PublisherConfig config, Timing timing, LinkFactory links, boolean held) {
+    worker = new PublisherWorker(config, timing, links, outstanding, held);
     thread = new Thread(worker, "event publisher " + config.topics().device());
     thread.setDaemon(true);
   }
 
   /** Starts publishing; connecting begins at once, in the background. */
   public static EventPublisher start(PublisherConfig config, Timing timing) {
-    return start(config, timing, () -> new PahoLink(config));
+    return start(config, timing, () -> new PahoLink(config), false);
   }
 
-  static EventPublisher start(PublisherConfig config, Timing timing, LinkFactory links) {
-    MqttEventPublisher publisher = new MqttEventPublisher(config, timing, links);
+  /** Starts as if {@link EventPublisher#hold} had been called: connects, but says nothing yet. */
+  public static EventPublisher startHeld(PublisherConfig config, Timing timing) {
+    return start(config, timing, () -> new PahoLink(config), true);
+  }
+
+  static EventPublisher start(
+      PublisherConfig config, Timing timing, LinkFactory links, boolean held) {
+    MqttEventPublisher publisher = new MqttEventPublisher(config, timing, links, held);
     publisher.thread.start();
     return publisher;
   }

@@ -54,7 +54,7 @@ public final class PlainErrors {
           refused + "its MQTT service is not available; look at the broker's log";
       case MqttException.REASON_CODE_FAILED_AUTHENTICATION,
           MqttException.REASON_CODE_NOT_AUTHORIZED ->
-          refused + "it asks for credentials; allow this client without";
+          refused + "this client is not authorised; allow it without credentials on tankwright/#";
       case MqttException.REASON_CODE_CLIENT_TIMEOUT ->
           "the broker at " + broker + " stopped answering; look whether it still runs";
       case MqttException.REASON_CODE_CONNECTION_LOST ->

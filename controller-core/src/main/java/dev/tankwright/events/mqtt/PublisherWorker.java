@@ -15,8 +15,6 @@ import org.eclipse.paho.client.mqttv3.MqttException;
  * fields need no lock. Nothing waits but the mailbox, and it wakes at the next thing due.
  */
 final class PublisherWorker implements Runnable {
-  private static final Duration SHORTEST_GOODBYE = Duration.ofMillis(200);
-  private static final Duration LONGEST_GOODBYE = Duration.ofSeconds(1);
   private static final long NOT_DUE = TimeUnit.HOURS.toNanos(1);
 
   private enum Phase {
@@ -31,24 +29,30 @@ final class PublisherWorker implements Runnable {
   private final Timing timing;
   private final LinkFactory links;
   private final Outstanding outstanding;
+  private final SendWindow window;
+  private final Ending ending;
 
   private Phase phase = Phase.WAITING;
   private BrokerLink link;
   private int linkNumber;
   private int failures;
   private long due;
-  private long cursor;
-  private int inFlight;
-  private boolean held;
-  private boolean closing;
-  private long closeBy;
+  private boolean held; // set before the thread starts, then only by it
+  private boolean announced;
 
   PublisherWorker(
-      PublisherConfig config, Timing timing, LinkFactory links, Outstanding outstanding) {
+      PublisherConfig config,
+      Timing timing,
+      LinkFactory links,
+      Outstanding outstanding,
+      boolean held) {
+    this.held = held;
     this.config = config;
     this.timing = timing;
     this.links = links;
     this.outstanding = outstanding;
+    this.window = new SendWindow(outstanding, config.window());
+    this.ending = new Ending(timing.nanoTime());
   }
 
   void wake() {
@@ -59,15 +63,8 @@ final class PublisherWorker implements Runnable {
     mailbox.add(() -> held = hold);
   }
 
-  /** The first call sets the deadline; later ones cannot move it. */
   void finishWithin(Duration deadline) {
-    mailbox.add(
-        () -> {
-          if (!closing) {
-            closing = true;
-            closeBy = now() + deadline.toNanos();
-          }
-        });
+    mailbox.add(() -> ending.within(deadline));
   }
 
   boolean awaitEnd(long timeout, TimeUnit unit) throws InterruptedException {
@@ -97,7 +94,7 @@ final class PublisherWorker implements Runnable {
   }
 
   private boolean finished() {
-    return closing && (outstanding.isEmpty() || now() - closeBy >= 0);
+    return ending.isDue() || (ending.isAsked() && outstanding.isEmpty());
   }
 
   private void act() {
@@ -110,14 +107,14 @@ final class PublisherWorker implements Runnable {
       }
       case CONNECTING -> {
         if (overdue) {
-          fail("the broker at %s does not answer; is it an MQTT broker, and does it run?");
+          fail("does not answer; is it an MQTT broker, and does it run?");
         }
       }
       case OPEN -> {
-        if (inFlight > 0 && overdue) {
-          fail("the broker at %s takes events but does not acknowledge them; look at its log");
+        if (overdue && !window.isEmpty()) {
+          fail("takes events but does not acknowledge them; look at its log");
         } else {
-          sendWhatFits();
+          speak();
         }
       }
     }
@@ -135,17 +132,19 @@ final class PublisherWorker implements Runnable {
     }
   }
 
-  private void sendWhatFits() {
-    while (!held && phase == Phase.OPEN && inFlight < config.window()) {
-      Map.Entry<Long, OutgoingEvent> next = outstanding.from(cursor);
+  private void speak() {
+    if (!held && !announced) {
+      announced = true;
+      link.announce();
+    }
+    while (!held && phase == Phase.OPEN) {
+      if (window.isEmpty()) {
+        due = now() + config.ackTimeout().toNanos();
+      }
+      Map.Entry<Long, OutgoingEvent> next = window.next();
       if (next == null) {
         return;
       }
-      if (inFlight == 0) {
-        due = now() + config.ackTimeout().toNanos();
-      }
-      inFlight++;
-      cursor = next.getKey() + 1;
       link.send(next.getKey(), next.getValue());
     }
   }
@@ -153,16 +152,15 @@ final class PublisherWorker implements Runnable {
   private void opened(int number) {
     if (number == linkNumber && phase == Phase.CONNECTING) {
       phase = Phase.OPEN;
-      cursor = 0;
-      inFlight = 0;
-      link.announce();
+      window.restart();
+      announced = false;
     }
   }
 
   private void acknowledged(int number, long sequence) {
     outstanding.acknowledge(sequence);
     if (number == linkNumber && phase == Phase.OPEN) {
-      inFlight--;
+      window.acknowledged();
       failures = 0;
       due = now() + config.ackTimeout().toNanos();
     }
@@ -170,12 +168,16 @@ final class PublisherWorker implements Runnable {
 
   private void lost(int number, Throwable cause) {
     if (number == linkNumber && phase != Phase.WAITING) {
-      fail(PlainErrors.of(config.broker(), cause).replace("%", "%%"));
+      startOver(PlainErrors.of(config.broker(), cause));
     }
   }
 
-  private void fail(String words) {
-    outstanding.error(words.formatted(config.broker()));
+  private void fail(String whatItDoes) {
+    startOver("the broker at " + config.broker() + " " + whatItDoes);
+  }
+
+  private void startOver(String why) {
+    outstanding.error(why);
     drop();
     failures++;
     phase = Phase.WAITING;
@@ -191,26 +193,15 @@ final class PublisherWorker implements Runnable {
 
   private void end() {
     if (phase == Phase.OPEN) {
-      link.goodbye(goodbyeLimit());
+      link.goodbye(ending.goodbyeLimit());
     } else {
       drop();
     }
   }
 
-  private Duration goodbyeLimit() {
-    Duration left = Duration.ofNanos(closeBy - now());
-    if (left.compareTo(SHORTEST_GOODBYE) < 0) {
-      return SHORTEST_GOODBYE;
-    }
-    return left.compareTo(LONGEST_GOODBYE) > 0 ? LONGEST_GOODBYE : left;
-  }
-
   private long waitNanos() {
-    long wait = phase == Phase.OPEN && inFlight == 0 ? NOT_DUE : due - now();
-    if (closing) {
-      wait = Math.min(wait, closeBy - now());
-    }
-    return Math.max(0, wait);
+    long wait = phase == Phase.OPEN && window.isEmpty() ? NOT_DUE : due - now();
+    return Math.max(0, Math.min(wait, ending.leftNanos()));
   }
 
   private long now() {

@@ -1,0 +1,66 @@
+package dev.tankwright.bench.docs;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import dev.tankwright.loop.Signal;
+import dev.tankwright.plant.PartFault;
+import dev.tankwright.scenario.ScenarioException;
+import dev.tankwright.scenario.ScenarioReader;
+import dev.tankwright.scenario.Verdict;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+class ScenariosPageTest {
+  private final Page page = Page.read(Examples.PAGE);
+
+  @Test
+  @DisplayName("the example is a scenario without warnings")
+  void readable() throws ScenarioException {
+    assertEquals(List.of(), ScenarioReader.lint(Examples.PAGE, Examples.printed()).warnings());
+  }
+
+  @Test
+  @DisplayName("every requirement of the example is put to the test and holds")
+  void holds() throws ScenarioException {
+    List<String> others =
+        Examples.printedRun().result().verdicts().stream()
+            .filter(verdict -> verdict.outcome() != Verdict.Outcome.HELD)
+            .map(Verdict::toString)
+            .toList();
+    assertEquals(List.of(), others);
+  }
+
+  @Test
+  @DisplayName("every signal stands with its unit")
+  void signals() {
+    List<String> wanted =
+        Arrays.stream(Signal.values()).map(s -> s.key() + " " + kind(s.quantity())).toList();
+    List<String> printed =
+        page.section("Signals").rows().stream()
+            .map(row -> Page.plain(row.get(0)) + " " + row.get(1))
+            .toList();
+    assertEquals(wanted, printed);
+  }
+
+  @Test
+  @DisplayName("every part that can break stands in the table")
+  void parts() {
+    List<String> wanted = Arrays.stream(PartFault.values()).map(PartFault::key).toList();
+    List<String> printed =
+        page.section("Parts that can break").rows().stream()
+            .map(row -> Page.plain(row.get(0)))
+            .toList();
+    assertEquals(wanted, printed);
+  }
+
+  private static String kind(Signal.Quantity quantity) {
+    return switch (quantity) {
+      case TEMPERATURE, VOLUME, POWER, TIME -> quantity.unit();
+      case FRACTION -> "fraction";
+      case SWITCH -> "switch";
+      case WORD -> "word";
+    };
+  }
+}

@@ -1,0 +1,133 @@
+package dev.tankwright.bench.mqtt;
+
+import static org.awaitility.Awaitility.await;
+import static org.junit.jupiter.api.Assertions.fail;
+import static org.junit.jupiter.api.Assumptions.abort;
+
+import java.io.File;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.extension.AfterEachCallback;
+import org.junit.jupiter.api.extension.BeforeEachCallback;
+import org.junit.jupiter.api.extension.ExtensionContext;
+
+/**
+ * A mosquitto process for one test, on a free loopback port, with a configuration and a directory
+ * of its own. Where the program is missing the test is skipped and says so; where the environment
+ * says {@code CI=true} that is a failure.
+ */
+final class MosquittoBroker implements BeforeEachCallback, AfterEachCallback {
+  private static final String PROGRAM = "mosquitto";
+  private static final Duration PATIENCE = Duration.ofSeconds(20);
+
+  private final String permissions;
+  private Path directory;
+  private int port;
+  private Process process;
+
+  /** A broker that lets anyone do anything. */
+  MosquittoBroker() {
+    this("topic readwrite #");
+  }
+
+  /**
+   * A broker with a list of permissions.
+   *
+   * @param permissions lines of its access control file
+   */
+  MosquittoBroker(String permissions) {
+    this.permissions = permissions;
+  }
+
+  @Override
+  public void beforeEach(ExtensionContext context) throws IOException {
+    if (program().isEmpty()) {
+      String missing = "mosquitto is not installed; on Debian: apt-get install mosquitto";
+      if ("true".equals(System.getenv("CI"))) {
+        fail(missing);
+      }
+      abort(missing);
+    }
+    directory = Files.createTempDirectory("mosquitto-test");
+    port = freePort();
+    start();
+  }
+
+  @Override
+  public void afterEach(ExtensionContext context) throws IOException {
+    if (process != null) {
+      kill();
+    }
+    if (directory != null) {
+      try (Stream<Path> files = Files.list(directory)) {
+        files.map(Path::toFile).forEach(File::delete);
+      }
+      Files.delete(directory);
+    }
+  }
+
+  URI uri() {
+    return URI.create("tcp://127.0.0.1:" + port);
+  }
+
+  /** Starts it on its port, which stays the same, and waits until it listens. */
+  void start() throws IOException {
+    Path access = Files.writeString(directory.resolve("access.txt"), permissions + "\n");
+    Path settings =
+        Files.write(
+            directory.resolve("mosquitto.conf"),
+            List.of(
+                "listener " + port + " 127.0.0.1",
+                "allow_anonymous true",
+                "acl_file " + access,
+                "persistence false",
+                "max_queued_messages 0",
+                "user " + System.getProperty("user.name")));
+    process =
+        new ProcessBuilder(program().orElseThrow(), "-c", settings.toString())
+            .redirectErrorStream(true)
+            .redirectOutput(directory.resolve("log.txt").toFile())
+            .start();
+    await("mosquitto on port " + port).atMost(PATIENCE).until(this::listens);
+  }
+
+  /** Kills it as a power cut would, and waits until it is gone. */
+  void kill() {
+    process.destroyForcibly();
+    await("end of mosquitto").atMost(PATIENCE).until(() -> !process.isAlive());
+  }
+
+  /** Read from its log: a connection only to try the port can disturb the next one. */
+  private boolean listens() throws IOException {
+    String log = Files.readString(directory.resolve("log.txt"));
+    if (!process.isAlive()) {
+      fail("mosquitto ended: " + log);
+    }
+    return log.contains(" running");
+  }
+
+  private static int freePort() throws IOException {
+    try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
+      return socket.getLocalPort();
+    }
+  }
+
+  private static Optional<String> program() {
+    // Debian puts daemons into /usr/sbin, which an ordinary user's path may lack
+    String path = System.getenv("PATH") + File.pathSeparator + "/usr/sbin";
+    return Arrays.stream(path.split(File.pathSeparator))
+        .map(directory -> Path.of(directory, PROGRAM))
+        .filter(Files::isExecutable)
+        .map(Path::toString)
+        .findFirst();
+  }
+}
