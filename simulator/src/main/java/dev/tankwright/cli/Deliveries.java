@@ -13,7 +13,7 @@ import java.time.Duration;
 /** Opens a delivery for each run, as the option {@code --broker} asks. */
 final class Deliveries implements AutoCloseable {
   /** How long a run waits for its events once the simulation is over. */
-  static final Duration LIMIT = Duration.ofSeconds(20);
+  static final Duration LIMIT = Duration.ofSeconds(8);
 
   private static final String NONE = "none";
 

@@ -18,8 +18,9 @@ import picocli.CommandLine;
     versionProvider = Version.class,
     footer = {
       "",
-      "Without --broker the run starts a broker of its own on a free loopback port. When a",
-      "requirement fails and the broker fails too, the exit code tells of the requirement."
+      "Without --broker the run starts a broker of its own on a free loopback port.",
+      "When a requirement fails and the broker fails too, the exit code tells of the",
+      "requirement."
     })
 final class RunCommand implements Callable<Integer> {
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;

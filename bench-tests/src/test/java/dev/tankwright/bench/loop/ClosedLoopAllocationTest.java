@@ -21,15 +21,19 @@ import org.junit.jupiter.api.Test;
 class ClosedLoopAllocationTest {
   private static final ThreadMXBean THREADS = (ThreadMXBean) ManagementFactory.getThreadMXBean();
 
+  private static final int CYCLES = 6;
   private static final int CYCLE_STEPS = 45 * 60 * 100;
 
-  // What one step may seem to allocate while the compiler still works: nothing, but the first cycle
-  // loads classes, so the second one is measured.
+  // The virtual machine itself may allocate once on this thread, when it compiles or loads; what a
+  // step allocates shows in every cycle. So the cycle that allocated least tells.
   @Test
   void shouldAllocateNothingInAWholeCycle() {
     assertTrue(THREADS.isThreadAllocatedMemorySupported());
-    cycle();
-    assertEquals(0, cycle());
+    long least = Long.MAX_VALUE;
+    for (int i = 0; i < CYCLES && least > 0; i++) {
+      least = Math.min(least, cycle());
+    }
+    assertEquals(0, least);
   }
 
   @Test

@@ -31,7 +31,7 @@ public enum Parameter {
   WELDED_TIME("welded-time", Unit.MILLISECONDS, 500, 100, 5_000),
   /** How long a commanded heater may be without current. */
   NO_CURRENT_TIME("no-current-time", Unit.MILLISECONDS, 1_000, 100, 10_000),
-  /** How long heating up may last in all. */
+  /** How long heating up may last without a break; a pause begins it anew. */
   HEAT_UP_MAXIMUM("heat-up-maximum", Unit.MILLISECONDS, 5_400_000, 60_000, 14_400_000),
   /** Time in which a heater that is on must have an effect. */
   EFFECT_TIME("effect-time", Unit.MILLISECONDS, 240_000, 30_000, 1_800_000),
