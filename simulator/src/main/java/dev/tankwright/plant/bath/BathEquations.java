@@ -32,8 +32,14 @@ public final class BathEquations {
 
   private final Geometry geometry;
   private final GasRates gas;
-  private final double loadCapacity;
   private final double filmLitres;
+  private final double surfaceLitresPerSecond;
+  private final double perFilm;
+  private final double perCovered;
+  private final double perHeater;
+  private final double perWall;
+  private final double perLoad;
+  private final double perLid;
 
   /**
    * Makes the equations of one bath.
@@ -43,8 +49,14 @@ public final class BathEquations {
   public BathEquations(Geometry geometry, GasRates gas, double loadCapacity) {
     this.geometry = geometry;
     this.gas = gas;
-    this.loadCapacity = loadCapacity;
     filmLitres = FILM_METRES * geometry.surfaceSquareMetres() * LITRES;
+    perFilm = 1 / filmLitres;
+    perCovered = 1 / geometry.coveredLitres();
+    perHeater = 1 / geometry.heaterCapacity();
+    perWall = 1 / geometry.wallCapacity();
+    perLoad = 1 / loadCapacity;
+    perLid = 1 / geometry.lidCapacity();
+    surfaceLitresPerSecond = gas.surfaceMetresPerSecond() * geometry.surfaceSquareMetres() * LITRES;
   }
 
   /**
@@ -60,10 +72,10 @@ public final class BathEquations {
     double litres = mass / k.density * LITRES;
     double wet = wetShare(litres);
     double liquid = liquidCelsius(y, k);
-    double wall = y[BathState.WALL] / geometry.wallCapacity();
-    double heater = y[BathState.HEATER] / geometry.heaterCapacity();
-    double load = y[BathState.LOAD] / loadCapacity;
-    double lid = y[BathState.LID] / geometry.lidCapacity();
+    double wall = y[BathState.WALL] * perWall;
+    double heater = y[BathState.HEATER] * perHeater;
+    double load = y[BathState.LOAD] * perLoad;
+    double lid = y[BathState.LID] * perLid;
 
     double heaterToWall = geometry.heaterToWall() * (heater - wall);
     double stirred = wet * (1 + SOUND_GAIN * u.driveShare);
@@ -76,7 +88,7 @@ public final class BathEquations {
     double surfaceToRoom = k.surfaceToRoom * (liquid - u.roomCelsius);
     double lidToRoom = k.lidToRoom * (lid - u.roomCelsius);
 
-    double filmShare = Math.min(1, litres / filmLitres);
+    double filmShare = Math.min(1, litres * perFilm);
     double vapour = k.evaporation * filmShare;
     double vapourEnergy = vapour * (k.latentHeat + k.specificHeat * liquid);
     double drained = filmShare * drainKilogramsPerSecond(mass, u.drainOpening, k);
@@ -102,18 +114,23 @@ public final class BathEquations {
     rate[BathState.DRAIN_ENERGY] = drainedEnergy;
     rate[BathState.VAPOUR_MASS] = vapour;
     rate[BathState.DRAIN_MASS] = drained;
-    double washed = mass > 0 ? drained / mass : 0;
-    rate[BathState.OXYGEN] = gasRate(y[BathState.OXYGEN], k.oxygenSaturation, litres, washed, u);
+    double through = surfaceLitresPerSecond / Math.max(filmLitres, litres);
+    double washed = drained > 0 ? drained / mass : 0;
+    rate[BathState.OXYGEN] =
+        gasRate(y[BathState.OXYGEN], k.oxygenSaturation, litres, through, washed, u);
     rate[BathState.NITROGEN] =
-        gasRate(y[BathState.NITROGEN], k.nitrogenSaturation, litres, washed, u);
+        gasRate(y[BathState.NITROGEN], k.nitrogenSaturation, litres, through, washed, u);
   }
 
   private double gasRate(
-      double milligrams, double saturation, double litres, double washed, Surroundings u) {
+      double milligrams,
+      double saturation,
+      double litres,
+      double through,
+      double washed,
+      Surroundings u) {
     double atSaturation = saturation * litres;
     double excess = milligrams - atSaturation;
-    double surface = gas.surfaceMetresPerSecond() * geometry.surfaceSquareMetres() * LITRES;
-    double through = surface / Math.max(filmLitres, litres);
     double rate = -through * excess - washed * milligrams;
     if (excess > 0) {
       rate -= gas.bubblesPerSecond() * (1 + SOUND_BUBBLES * u.driveShare) * excess;
@@ -133,7 +150,7 @@ public final class BathEquations {
 
   /** Share of the heated wall that is wet, 0–1. */
   public double wetShare(double litres) {
-    return Math.min(1, litres / geometry.coveredLitres());
+    return Math.min(1, litres * perCovered);
   }
 
   /** Temperature of the liquid, °C. */
