@@ -9,7 +9,7 @@ public final class Bath {
   /** Length of a step, s. */
   public static final double STEP_SECONDS = 0.1;
 
-  private static final int STEPS_PER_COEFFICIENTS = 20;
+  private static final int STEPS_PER_COEFFICIENTS = 40;
   private static final double LITRES = 1000;
 
   // Stainless steel, J/(kg K), from memory; a load of nothing keeps a capacity that divides well.

@@ -50,13 +50,20 @@ final class Conductances {
         geometry.heatedSquareMetres()
             * (airPlate(wall, room) + radiation(STEEL_EMISSIVITY, wall, room));
     k.sidesToRoom = geometry.sideSquareMetres() * housing(liquid, room);
-    double gap =
-        CONDENSATION_GAIN * airPlate(liquid, lid) + radiation(WATER_EMISSIVITY, liquid, lid);
-    double open = airPlate(liquid, room) + radiation(WATER_EMISSIVITY, liquid, room);
-    k.surfaceToLid = u.lidOff ? 0 : surface * gap;
-    k.surfaceToRoom = u.lidOff ? surface * open : 0;
+    k.surfaceToLid = u.lidOff ? 0 : surface * gap(liquid, lid);
+    k.surfaceToRoom = u.lidOff ? surface * open(liquid, room) : 0;
     k.lidToRoom = surface * (airPlate(lid, room) + radiation(STEEL_EMISSIVITY, lid, room));
     k.liquidToLoad = loadSquareMetres * LOAD_TRANSFER;
+  }
+
+  /** Surface of the liquid through the air under the lid to the lid, W/(m² K). */
+  private double gap(double liquid, double lid) {
+    return CONDENSATION_GAIN * airPlate(liquid, lid) + radiation(WATER_EMISSIVITY, liquid, lid);
+  }
+
+  /** Surface of the liquid to the open room, W/(m² K). */
+  private double open(double liquid, double room) {
+    return airPlate(liquid, room) + radiation(WATER_EMISSIVITY, liquid, room);
   }
 
   /** Heated plate under water, W/(m² K). */

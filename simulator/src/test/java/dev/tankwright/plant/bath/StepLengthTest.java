@@ -29,7 +29,7 @@ class StepLengthTest {
   }
 
   /**
-   * A day by the clock: heat 20 minutes of every hour, sound 15, lid off 10, coefficients at 2 s.
+   * A day by the clock: heat 20 minutes of every hour, sound 15, lid off 10, coefficients at 4 s.
    */
   private double[] day(double step) {
     Bath.Start start = new Bath.Start(4.5, 18, 21, 1);
@@ -41,9 +41,9 @@ class StepLengthTest {
     Surroundings u = new Surroundings();
     for (int minute = 0; minute < DAY_MINUTES; minute++) {
       drive(u, minute);
-      for (int pair = 0; pair < 30; pair++) {
+      for (int part = 0; part < 15; part++) {
         correlations.fill(y, equations, u, k);
-        for (int i = 0; i < Math.rint(2 / step); i++) {
+        for (int i = 0; i < Math.rint(4 / step); i++) {
           integrator.step(y, u, k, step);
         }
       }
