@@ -27,8 +27,13 @@ public final class ClosedLoop implements SignalSource {
    * @param seed seed of all chance
    */
   public ClosedLoop(DeviceProfile device, BathProfile bath, BathStart start, long seed) {
+    this(device, new Plant(bath, start, seed));
+  }
+
+  /** Makes a loop at moment 0 around a plant that has not moved yet. */
+  public ClosedLoop(DeviceProfile device, Plant plant) {
     controller = new CleanerController(device);
-    plant = new Plant(bath, start, seed);
+    this.plant = plant;
   }
 
   /** Does something to the bath or to the panel; a key pressed acts in the next scan. */

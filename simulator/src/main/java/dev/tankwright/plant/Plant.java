@@ -2,8 +2,12 @@ package dev.tankwright.plant;
 
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.Outputs;
+import dev.tankwright.plant.bath.Balance;
 import dev.tankwright.plant.bath.Bath;
+import dev.tankwright.plant.bath.BathObserver;
 import dev.tankwright.plant.bath.Surroundings;
+import dev.tankwright.plant.effects.Foil;
+import dev.tankwright.plant.effects.Soil;
 
 /**
  * The bath and its parts: driven by the board's outputs, seen by its inputs. One step is one scan
@@ -43,6 +47,16 @@ public final class Plant {
    * @param seed seed of all chance
    */
   public Plant(BathProfile profile, BathStart start, long seed) {
+    this(profile, start, seed, BathObserver.NONE);
+  }
+
+  /**
+   * Makes a bath on which somebody looks.
+   *
+   * @param seed seed of all chance
+   * @param observer called once per step of the physics
+   */
+  public Plant(BathProfile profile, BathStart start, long seed, BathObserver observer) {
     this.profile = profile;
     Noise noise = new Noise(seed);
     bath =
@@ -51,7 +65,8 @@ public final class Plant {
             profile.gas(),
             start.load().kilograms(),
             new Bath.Start(
-                start.litres(), start.celsius(), start.ambientCelsius(), start.gasSaturation()));
+                start.litres(), start.celsius(), start.ambientCelsius(), start.gasSaturation()),
+            observer);
     surroundings.roomCelsius = start.ambientCelsius();
     surroundings.roomHumidity = start.humidity();
     surroundings.loadIn = start.load().kilograms() > 0;
@@ -196,6 +211,21 @@ public final class Plant {
   /** Power that the ultrasound brings into the liquid, W. */
   public double soundWatts() {
     return sound.liquidWatts();
+  }
+
+  /** Energy and mass since the start. */
+  public Balance balance() {
+    return bath.balance();
+  }
+
+  /** The foil that hangs in the bath, if any. */
+  public Foil foil() {
+    return effects.foil();
+  }
+
+  /** The soil on the load. */
+  public Soil soil() {
+    return effects.soil();
   }
 
   /** True when the lid is open. */

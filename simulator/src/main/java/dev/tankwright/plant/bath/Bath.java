@@ -1,15 +1,15 @@
 package dev.tankwright.plant.bath;
 
 /**
- * The bath in time: fixed steps of 100 ms by {@link RungeKutta4}, coefficients anew every second.
- * Moves only in whole steps, so that how a run is cut into calls changes nothing. No allocation per
- * step.
+ * The bath in time: fixed steps of 100 ms by {@link RungeKutta4}, coefficients anew every two
+ * seconds and when the lid moves. Moves only in whole steps, so that how a run is cut into calls
+ * changes nothing. No allocation per step.
  */
 public final class Bath {
   /** Length of a step, s. */
   public static final double STEP_SECONDS = 0.1;
 
-  private static final int STEPS_PER_COEFFICIENTS = 10;
+  private static final int STEPS_PER_COEFFICIENTS = 40;
   private static final double LITRES = 1000;
 
   // Stainless steel, J/(kg K), from memory; a load of nothing keeps a capacity that divides well.
@@ -21,18 +21,25 @@ public final class Bath {
   private final Correlations correlations;
   private final RungeKutta4 integrator;
   private final Coefficients coefficients = new Coefficients();
+  private final double loadCapacity;
+  private final BathObserver observer;
+  private final Ledger ledger;
   private final double[] y = new double[BathState.SIZE];
   private int stepsToCoefficients;
+  private boolean lidWasOff;
 
   /**
    * Makes a bath in thermal rest.
    *
    * @param loadKilograms mass of the load, kg, at least 0
    * @param start how it stands
+   * @param observer what looks on, {@link BathObserver#NONE} for nobody
    */
-  public Bath(Geometry geometry, GasRates gas, double loadKilograms, Start start) {
-    double loadCapacity = Math.max(SMALLEST_LOAD, loadKilograms) * STEEL_SPECIFIC_HEAT;
+  public Bath(
+      Geometry geometry, GasRates gas, double loadKilograms, Start start, BathObserver observer) {
+    loadCapacity = Math.max(SMALLEST_LOAD, loadKilograms) * STEEL_SPECIFIC_HEAT;
     this.geometry = geometry;
+    this.observer = observer;
     equations = new BathEquations(geometry, gas, loadCapacity);
     correlations = new Correlations(geometry, loadKilograms);
     integrator = new RungeKutta4(equations);
@@ -47,6 +54,7 @@ public final class Bath {
     y[BathState.OXYGEN] = start.gasSaturation() * coefficients.oxygenSaturation * start.litres();
     y[BathState.NITROGEN] =
         start.gasSaturation() * coefficients.nitrogenSaturation * start.litres();
+    ledger = new Ledger(y);
   }
 
   /**
@@ -61,13 +69,14 @@ public final class Bath {
 
   /** Moves on by one step. */
   public void step(Surroundings u) {
-    if (stepsToCoefficients == 0) {
+    if (stepsToCoefficients == 0 || u.lidOff != lidWasOff) {
       correlations.fill(y, equations, u, coefficients);
       stepsToCoefficients = STEPS_PER_COEFFICIENTS;
+      lidWasOff = u.lidOff;
     }
     stepsToCoefficients--;
     integrator.step(y, u, coefficients, STEP_SECONDS);
-    y[BathState.MASS] = Math.max(0, y[BathState.MASS]);
+    observer.stepped(u, y);
   }
 
   /**
@@ -79,12 +88,15 @@ public final class Bath {
   public void pour(double litres, double celsius) {
     correlations.fillProperties(celsius, coefficients);
     double mass = litres / LITRES * coefficients.density;
+    double energy = mass * coefficients.specificHeat * celsius;
     y[BathState.MASS] += mass;
-    y[BathState.LIQUID] += mass * coefficients.specificHeat * celsius;
+    y[BathState.LIQUID] += energy;
+    ledger.pour(energy, mass);
     y[BathState.OXYGEN] += coefficients.oxygenSaturation * litres;
     y[BathState.NITROGEN] += coefficients.nitrogenSaturation * litres;
     correlations.fillProperties(liquidCelsius(), coefficients);
     stepsToCoefficients = 0;
+    observer.jumped(y);
   }
 
   /**
@@ -104,17 +116,23 @@ public final class Bath {
     y[BathState.DRAIN_ENERGY] += energy;
     y[BathState.OXYGEN] -= y[BathState.OXYGEN] * taken / mass;
     y[BathState.NITROGEN] -= y[BathState.NITROGEN] * taken / mass;
+    observer.jumped(y);
   }
 
   /**
-   * A fresh load at the room's temperature takes the place of the one before, whose energy leaves
-   * with it.
+   * A fresh load of the same mass, at the room's temperature, takes the place of the one before,
+   * whose energy leaves with it.
    */
-  public void renewLoad(double roomCelsius, double loadKilograms) {
-    double capacity = Math.max(SMALLEST_LOAD, loadKilograms) * STEEL_SPECIFIC_HEAT;
-    double fresh = capacity * roomCelsius;
+  public void renewLoad(double roomCelsius) {
+    double fresh = loadCapacity * roomCelsius;
     y[BathState.LOST] += y[BathState.LOAD] - fresh;
     y[BathState.LOAD] = fresh;
+    observer.jumped(y);
+  }
+
+  /** What went in, what went out and what stayed since the start. */
+  public Balance balance() {
+    return ledger.balance(y);
   }
 
   /** Temperature of the liquid, °C. */

@@ -11,7 +11,7 @@ public final class Coefficients {
   /** Density of the liquid, kg/m³. */
   public double density;
 
-  /** Heated wall to liquid when fully wet, W/K. */
+  /** Heated wall to still liquid when fully wet, W/K. */
   public double wallToLiquid;
 
   /** Heated wall to the room where it is not wet, W/K. */
@@ -29,7 +29,7 @@ public final class Coefficients {
   /** Lid to the room, W/K. */
   public double lidToRoom;
 
-  /** Liquid to the load, W/K. */
+  /** Still liquid to the load, W/K. */
   public double liquidToLoad;
 
   /** Evaporation, kg/s. */

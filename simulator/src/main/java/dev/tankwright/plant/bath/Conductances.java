@@ -15,13 +15,9 @@ import dev.tankwright.plant.properties.WaterViscosity;
 /**
  * Heat transfer of the bath's surfaces: natural convection by Churchill and Chu 1975 at the sides
  * and by McAdams at horizontal surfaces, radiation linearised between the two temperatures. The
- * factors that ultrasound and condensing vapour bring are estimates, marked below.
+ * factor that condensing vapour brings and the transfer to the load are estimates, marked below.
  */
 final class Conductances {
-  // Streaming under full drive makes the heated wall's and the load's transfer this much better: an
-  // estimate, 2–4.
-  private static final double SOUND_GAIN = 2;
-
   // Vapour that condenses under a closed lid carries this many times the heat of convection: an
   // estimate, 2–5.
   private static final double CONDENSATION_GAIN = 3;
@@ -47,21 +43,27 @@ final class Conductances {
   }
 
   void fill(double liquid, double wall, double lid, Surroundings u, Coefficients k) {
-    double gain = 1 + SOUND_GAIN * u.driveShare;
     double room = u.roomCelsius;
     double surface = geometry.surfaceSquareMetres();
-    k.wallToLiquid = geometry.heatedSquareMetres() * waterPlate(wall, liquid) * gain;
+    k.wallToLiquid = geometry.heatedSquareMetres() * waterPlate(wall, liquid);
     k.wallToRoom =
         geometry.heatedSquareMetres()
             * (airPlate(wall, room) + radiation(STEEL_EMISSIVITY, wall, room));
     k.sidesToRoom = geometry.sideSquareMetres() * housing(liquid, room);
-    double gap =
-        CONDENSATION_GAIN * airPlate(liquid, lid) + radiation(WATER_EMISSIVITY, liquid, lid);
-    double open = airPlate(liquid, room) + radiation(WATER_EMISSIVITY, liquid, room);
-    k.surfaceToLid = u.lidOff ? 0 : surface * gap;
-    k.surfaceToRoom = u.lidOff ? surface * open : 0;
+    k.surfaceToLid = u.lidOff ? 0 : surface * gap(liquid, lid);
+    k.surfaceToRoom = u.lidOff ? surface * open(liquid, room) : 0;
     k.lidToRoom = surface * (airPlate(lid, room) + radiation(STEEL_EMISSIVITY, lid, room));
-    k.liquidToLoad = loadSquareMetres * LOAD_TRANSFER * gain;
+    k.liquidToLoad = loadSquareMetres * LOAD_TRANSFER;
+  }
+
+  /** Surface of the liquid through the air under the lid to the lid, W/(m² K). */
+  private double gap(double liquid, double lid) {
+    return CONDENSATION_GAIN * airPlate(liquid, lid) + radiation(WATER_EMISSIVITY, liquid, lid);
+  }
+
+  /** Surface of the liquid to the open room, W/(m² K). */
+  private double open(double liquid, double room) {
+    return airPlate(liquid, room) + radiation(WATER_EMISSIVITY, liquid, room);
   }
 
   /** Heated plate under water, W/(m² K). */

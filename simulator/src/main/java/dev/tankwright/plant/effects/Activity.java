@@ -1,10 +1,10 @@
 package dev.tankwright.plant.effects;
 
 /**
- * Cavitation activity index, 0–1, an estimate: power density with a soft ceiling, damping by
- * dissolved gas, a bell over temperature with its top at 45 °C (damage in water peaks at 40–50 °C:
- * Plesset 1972, J. Basic Eng. 94:559, measured from 0 to 90 °C), a loss in plain water, and a
- * shadow cast by the load.
+ * Cavitation activity index, 0–1, an estimate: power density with a soft threshold and a ceiling,
+ * damping by dissolved gas that sets in near saturation, a bell over temperature with its top at 45
+ * °C (damage in water peaks at 40–50 °C: Plesset 1972, J. Basic Eng. 94:559, measured from 0 to 90
+ * °C), a loss in plain water, and a shadow cast by the load.
  */
 public final class Activity {
   private static final double PEAK_CELSIUS = 45;
@@ -31,12 +31,18 @@ public final class Activity {
       double celsius,
       double detergentShare,
       double loadKilogramsPerLitre) {
-    double power = wattsPerLitre / (wattsPerLitre + rates.halfPower());
-    double ratio = gasSaturation / rates.gasHalf();
-    double gas = 1 / (1 + ratio * ratio * ratio * ratio);
+    double drive = square(wattsPerLitre / rates.halfPower());
+    double power = drive / (drive + 1);
+    double ratio = square(gasSaturation / rates.gasHalf());
+    // Tenth power: how sharply gas damps between a degassed and a saturated bath, an estimate.
+    double gas = 1 / (1 + square(square(ratio)) * ratio);
     double distance = (celsius - PEAK_CELSIUS) / rates.widthCelsius();
     double tension = rates.waterShare() + (1 - rates.waterShare()) * detergentShare;
     double shadow = 1 / (1 + rates.shadowPerKilogramPerLitre() * loadKilogramsPerLitre);
     return power * gas * Math.exp(-distance * distance) * tension * shadow;
+  }
+
+  private static double square(double x) {
+    return x * x;
   }
 }

@@ -3,8 +3,8 @@ package dev.tankwright.plant.effects;
 /**
  * Three pieces of household foil hung in the bath. Each takes up a dose of activity; nothing shows
  * before an incubation dose (erosion has an incubation time: Dular 2013), then pits appear, and
- * holes where the pits lie close. The rates are estimates, and so is how unevenly the three places
- * see the field.
+ * holes where the pits lie close. The rates are estimates, and so are the least activity that marks
+ * at all and how unevenly the three places see the field.
  */
 public final class Foil {
   /** How many pieces hang in the bath: common practice, no source. */
@@ -12,7 +12,7 @@ public final class Foil {
 
   private static final double[] FIELD = {1.0, 0.85, 0.7};
   private static final double PITS_PER_HOLE = 12;
-  private static final double WEAKEST = 0.25;
+  private static final double WEAKEST = 0.5;
 
   private final EffectRates rates;
   private final double[] dose = new double[PIECES];
