@@ -19,6 +19,8 @@ public final class ClosedLoop implements SignalSource {
   private final Plant plant;
   private final Inputs inputs = new Inputs();
   private final Outputs outputs = new Outputs();
+  private final Keys keys;
+  private final Repairs repairs;
   private long millis;
 
   /**
@@ -34,32 +36,31 @@ public final class ClosedLoop implements SignalSource {
   public ClosedLoop(DeviceProfile device, Plant plant) {
     controller = new CleanerController(device);
     this.plant = plant;
+    keys = new Keys(plant, inputs);
+    repairs = new Repairs(plant);
   }
 
   /** Does something to the bath or to the panel; a key pressed acts in the next scan. */
   public void perform(Deed deed) {
     if (deed instanceof Deed.Press press) {
-      press(press);
+      keys.press(press, millis);
     } else if (deed instanceof Deed.MoveLid lid) {
       plant.moveLid(lid.open());
     } else if (deed instanceof Deed.Fill fill) {
       plant.pour(fill.litres(), fill.celsius());
     } else if (deed instanceof Deed.Break broken) {
-      plant.breakPart(broken.fault(), 1);
+      repairs.breakPart(broken, millis);
     } else if (deed instanceof Deed.Mend mended) {
-      plant.mendPart(mended.fault());
+      repairs.mend(mended.fault());
     }
-  }
-
-  private void press(Deed.Press press) {
-    inputs.command = press.command();
-    inputs.recipe = press.recipe();
-    inputs.foilVerdict = press.foilVerdict();
-    inputs.commandSequence++;
   }
 
   /** Lets the controller see the bath and set its outputs. */
   public void scan() {
+    if (plant.isAnyBroken()) {
+      repairs.step(millis);
+      keys.step(millis);
+    }
     plant.read(inputs, (int) millis);
     controller.scan(inputs, outputs);
   }
@@ -97,6 +98,8 @@ public final class ClosedLoop implements SignalSource {
       case ULTRASOUND_POWER -> plant.soundWatts();
       case LID_OPEN -> number(plant.isLidOpen());
       case LEVEL_LOW -> number(plant.isLevelLow());
+      case MAINS_VOLTAGE -> plant.mainsShare();
+      case PART_BROKEN -> number(plant.isAnyBroken());
       case LIMITER_TRIPPED -> number(plant.isLimiterTripped());
       default -> OutputSignals.value(signal, outputs);
     };

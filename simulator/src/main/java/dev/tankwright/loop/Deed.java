@@ -36,8 +36,30 @@ public sealed interface Deed {
    * A part breaks.
    *
    * @param fault how
+   * @param size by how much, in the fault's own unit; 0 for a fault without a size
+   * @param forMillis after which time it is whole again by itself, ms, or {@link #FOR_GOOD}
    */
-  record Break(PartFault fault) implements Deed {}
+  record Break(PartFault fault, double size, long forMillis) implements Deed {
+    /** It stays broken until it is mended. */
+    public static final long FOR_GOOD = 0;
+
+    /**
+     * Checks the size.
+     *
+     * @throws IllegalArgumentException if the fault does not allow it, or the time is negative
+     */
+    public Break {
+      if (!fault.allows(size) || forMillis < 0) {
+        throw new IllegalArgumentException(
+            fault.key() + " cannot break by " + size + " for " + forMillis + " ms");
+      }
+    }
+
+    /** A part breaks by its usual size, for good. */
+    public Break(PartFault fault) {
+      this(fault, fault.usualSize(), FOR_GOOD);
+    }
+  }
 
   /**
    * A part is mended.

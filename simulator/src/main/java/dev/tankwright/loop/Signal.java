@@ -32,6 +32,8 @@ public enum Signal {
   HEATER_POWER(Quantity.POWER),
   /** Power that the ultrasound brings into the bath. */
   ULTRASOUND_POWER(Quantity.POWER),
+  /** Mains voltage as a share of its nominal value. */
+  MAINS_VOLTAGE(Quantity.FRACTION),
   /** The heater relay is commanded closed. */
   HEATER(Quantity.SWITCH),
   /** The series relay of the cut-off is commanded closed. */
@@ -50,6 +52,8 @@ public enum Signal {
   LEVEL_LOW(Quantity.SWITCH),
   /** The hardware's own limiter has opened the heater circuit for good. */
   LIMITER_TRIPPED(Quantity.SWITCH),
+  /** Any part is broken now, or the operator is out of order. */
+  PART_BROKEN(Quantity.SWITCH),
   /** The panel says that degassing is owed. */
   DEGAS_OWED(Quantity.SWITCH),
   /** What is left of degassing and cleaning, as the panel says. */

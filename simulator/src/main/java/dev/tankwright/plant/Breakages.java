@@ -11,6 +11,11 @@ final class Breakages {
     sizes[fault.ordinal()] = broken ? size : 0;
   }
 
+  /** True while every part is whole. */
+  boolean none() {
+    return bits == 0;
+  }
+
   boolean has(PartFault fault) {
     return (bits & 1L << fault.ordinal()) != 0;
   }
@@ -18,5 +23,10 @@ final class Breakages {
   /** Size of a fault in its own unit; 0 when the part is whole. */
   double size(PartFault fault) {
     return sizes[fault.ordinal()];
+  }
+
+  /** Size of a fault that says what is left; 1 when the part is whole. */
+  double left(PartFault fault) {
+    return has(fault) ? size(fault) : 1;
   }
 }

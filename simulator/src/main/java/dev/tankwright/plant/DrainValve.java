@@ -14,10 +14,8 @@ final class DrainValve {
     stepShare = stepSeconds / TRAVEL_SECONDS;
   }
 
-  void step(boolean openCommand, boolean stuck) {
-    if (!stuck) {
-      opening = Math.max(0, Math.min(1, opening + (openCommand ? stepShare : -stepShare)));
-    }
+  void step(boolean openCommand) {
+    opening = Math.max(0, Math.min(1, opening + (openCommand ? stepShare : -stepShare)));
   }
 
   /** 0 closed to 1 open. */

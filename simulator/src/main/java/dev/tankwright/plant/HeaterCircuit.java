@@ -20,12 +20,16 @@ final class HeaterCircuit {
   }
 
   void step(Outputs outputs, Breakages broken, Supply supply, double wallCelsius) {
-    lastLine.step(wallCelsius);
-    boolean commanded = relay.follow(outputs.heaterRelay);
-    boolean closed = commanded || broken.has(PartFault.HEATER_RELAY_WELDED);
-    boolean series = cutOff.follow(outputs.cutOffRelay) && !lastLine.isOpen();
-    boolean whole = !broken.has(PartFault.HEATER_OPEN);
-    watts = closed && series && whole ? ratedWatts * supply.powerShare() : 0;
+    lastLine.step(wallCelsius, broken);
+    boolean closed = relay.follow(outputs.heaterRelay);
+    boolean series = cutOff.follow(outputs.cutOffRelay);
+    double share = supply.powerShare();
+    if (!broken.none()) {
+      closed |= broken.has(PartFault.HEATER_RELAY_WELDED);
+      series |= broken.has(PartFault.CUT_OFF_RELAY_WELDED);
+      share *= broken.has(PartFault.HEATER_OPEN) ? 0 : broken.left(PartFault.HEATER_PARTIAL);
+    }
+    watts = closed && series && !lastLine.isOpen() ? ratedWatts * share : 0;
   }
 
   double watts() {

@@ -13,9 +13,9 @@ final class LastLine {
   private boolean limiterOpen;
   private boolean fuseOpen;
 
-  void step(double wallCelsius) {
-    limiterOpen |= wallCelsius >= LIMITER_CELSIUS;
-    fuseOpen |= wallCelsius >= FUSE_CELSIUS;
+  void step(double wallCelsius, Breakages broken) {
+    limiterOpen |= wallCelsius >= LIMITER_CELSIUS && !broken.has(PartFault.LIMITER_STUCK);
+    fuseOpen |= wallCelsius >= FUSE_CELSIUS && !broken.has(PartFault.FUSE_STUCK);
   }
 
   boolean isOpen() {

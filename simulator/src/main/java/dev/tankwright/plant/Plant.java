@@ -19,27 +19,26 @@ public final class Plant {
   public static final int STEP_MILLIS = 10;
 
   private static final double STEP_SECONDS = STEP_MILLIS / 1000.0;
-  private static final double LEAK_SHARE = 0.25;
+  private static final long FAULT_SEED = 0x6A09E667F3BCC909L;
   private static final int BATH_STEPS = (int) Math.round(Bath.STEP_SECONDS / STEP_SECONDS);
 
   private final BathProfile profile;
   private final Breakages broken = new Breakages();
-  private final Supply supply = new Supply();
+  private final Supply supply = new Supply(STEP_SECONDS);
   private final Bath bath;
   private final Surroundings surroundings = new Surroundings();
   private final MeanDrive drive = new MeanDrive();
   private final Effects effects;
   private final HeaterCircuit heater;
   private final SoundCircuit sound;
-  private final DrainValve valve = new DrainValve(STEP_SECONDS);
-  private final SensorChain controlSensor;
-  private final SensorChain cutOffSensor;
-  private final Contact lidMake;
-  private final Contact lidBreak;
+  private final DrainPath drain = new DrainPath(STEP_SECONDS);
+  private final BoardClock clock = new BoardClock(STEP_MILLIS);
+  private final Sensors sensors;
+  private final LidContacts lid;
+  private final LevelContacts level;
   private boolean lidOpen;
   private double liquidCelsius;
   private double litres;
-  private int stalledMillis;
 
   /**
    * Makes a bath with its lid closed and nothing running.
@@ -73,17 +72,31 @@ public final class Plant {
     effects = new Effects(profile.powers(), profile.effects(), start);
     heater = new HeaterCircuit(profile.powers().heaterWatts());
     sound = new SoundCircuit(profile.powers());
-    controlSensor =
-        new SensorChain(profile.sensors().controlTau(), STEP_SECONDS, start.celsius(), noise);
-    cutOffSensor =
-        new SensorChain(profile.sensors().cutOffTau(), STEP_SECONDS, start.celsius(), noise);
-    lidMake = new Contact(true, noise);
-    lidBreak = new Contact(false, noise);
+    Noise faultNoise = new Noise(seed ^ FAULT_SEED);
+    sensors = new Sensors(profile.sensors(), STEP_SECONDS, start.celsius(), noise, faultNoise);
+    lid = new LidContacts(noise, faultNoise);
+    level = new LevelContacts(profile.levels());
     look();
   }
 
-  /** Breaks a part by as much as the size says in the fault's own unit. */
+  /**
+   * Breaks a part.
+   *
+   * @param size by how much, in the fault's own unit; 0 for a fault without a size
+   * @throws IllegalArgumentException if the fault does not allow the size
+   */
   public void breakPart(PartFault fault, double size) {
+    if (!fault.allows(size)) {
+      throw new IllegalArgumentException(
+          fault.key()
+              + " cannot have the size "
+              + size
+              + "; it must lie from "
+              + fault.leastSize()
+              + " to "
+              + fault.mostSize()
+              + (fault.measure() == PartFault.Measure.NONE ? "" : " and not be 0"));
+    }
     broken.set(fault, true, size);
   }
 
@@ -109,36 +122,15 @@ public final class Plant {
    * @param millis the board's free-running counter
    */
   public void read(Inputs inputs, int millis) {
-    stalledMillis = broken.has(PartFault.CLOCK_STALLED) ? stalledMillis : millis;
-    inputs.millis = stalledMillis;
-    inputs.controlSensorCounts =
-        controlSensor.read(
-            broken.has(PartFault.CONTROL_SENSOR_OPEN),
-            broken.has(PartFault.CONTROL_SENSOR_SHORT),
-            broken.has(PartFault.CONTROL_SENSOR_STUCK));
-    inputs.cutOffSensorCounts =
-        cutOffSensor.read(
-            broken.has(PartFault.CUT_OFF_SENSOR_OPEN),
-            broken.has(PartFault.CUT_OFF_SENSOR_SHORT),
-            false);
-    readContacts(inputs);
+    inputs.millis = clock.read(millis, broken);
+    sensors.read(inputs, broken);
+    lid.read(inputs, lidOpen, broken);
+    level.read(inputs, litres, broken);
+    drain.read(inputs);
     inputs.heaterCurrent = heater.isSensed(broken);
     inputs.generatorRunning = sound.isRunning();
     inputs.generatorFault = sound.isFaulty();
     inputs.mainsPresent = supply.isPresent();
-  }
-
-  private void readContacts(Inputs inputs) {
-    inputs.lidMakeContact =
-        lidMake.read(!lidOpen) && !broken.has(PartFault.LID_MAKE_CONTACT_BROKEN);
-    inputs.lidBreakContact =
-        lidBreak.read(lidOpen) || broken.has(PartFault.LID_BREAK_CONTACT_WELDED);
-    inputs.minimumLevelWet =
-        (!isLevelLow() || broken.has(PartFault.MINIMUM_LEVEL_STUCK_WET))
-            && !broken.has(PartFault.MINIMUM_LEVEL_STUCK_DRY);
-    inputs.fillMarkWet = litres >= profile.levels().fillMarkLitres();
-    inputs.drainOpenEnd = valve.isAtOpenEnd();
-    inputs.drainClosedEnd = valve.isAtClosedEnd();
   }
 
   /** Lets one step pass under the given outputs. */
@@ -146,18 +138,11 @@ public final class Plant {
     supply.step(broken);
     heater.step(outputs, broken, supply, bath.wallCelsius());
     sound.step(outputs, broken, supply);
-    valve.step(outputs.drainValveOpen, broken.has(PartFault.DRAIN_VALVE_STUCK));
-    drive.add(heater, sound, opening());
+    drive.add(heater, sound, drain.step(outputs.drainValveOpen, broken));
     if (drive.scans() == BATH_STEPS) {
       stepBath();
     }
-    controlSensor.step(liquidCelsius);
-    cutOffSensor.step(liquidCelsius);
-  }
-
-  private double opening() {
-    double leak = broken.has(PartFault.DRAIN_LEAKING) ? LEAK_SHARE : 0;
-    return Math.max(broken.has(PartFault.DRAIN_BLOCKED) ? 0 : valve.opening(), leak);
+    sensors.step(liquidCelsius);
   }
 
   private void stepBath() {
@@ -236,5 +221,25 @@ public final class Plant {
   /** True once the hardware's limiter has opened the heater circuit for good. */
   public boolean isLimiterTripped() {
     return heater.isLastLineOpen();
+  }
+
+  /** True while a part of this name is broken. */
+  public boolean isBroken(PartFault fault) {
+    return broken.has(fault);
+  }
+
+  /** True while any part is broken. */
+  public boolean isAnyBroken() {
+    return !broken.none();
+  }
+
+  /** Size of a fault in its own unit; 0 while the part is whole. */
+  public double faultSize(PartFault fault) {
+    return broken.size(fault);
+  }
+
+  /** Mains voltage as a share of its nominal value. */
+  public double mainsShare() {
+    return supply.share();
   }
 }

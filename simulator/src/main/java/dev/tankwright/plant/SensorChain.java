@@ -6,7 +6,9 @@ package dev.tankwright.plant;
  * half a count either way.
  */
 final class SensorChain {
-  private static final int FULL_SCALE = 4095;
+  /** What the converter reads at most, counts. */
+  static final int FULL_SCALE = 4095;
+
   private static final double R0 = 1000;
   private static final double A = 3.9083e-3;
   private static final double B = -5.775e-7;
@@ -18,7 +20,6 @@ final class SensorChain {
   private final double stepShare;
   private final Noise noise;
   private double celsius;
-  private int counts;
 
   SensorChain(double tauSeconds, double stepSeconds, double startCelsius, Noise noise) {
     stepShare = stepSeconds / tauSeconds;
@@ -30,21 +31,10 @@ final class SensorChain {
     celsius += (liquidCelsius - celsius) * stepShare;
   }
 
-  int read(boolean open, boolean shorted, boolean stuck) {
-    if (open) {
-      return FULL_SCALE;
-    }
-    if (shorted) {
-      return 0;
-    }
-    if (!stuck) {
-      counts = convert();
-    }
-    return counts;
-  }
-
-  private int convert() {
-    double ohm = R0 * (1 + celsius * (A + celsius * B));
+  /** Reads a sensor that is off by so many K; counts. */
+  int read(double errorKelvin) {
+    double t = celsius + errorKelvin;
+    double ohm = R0 * (1 + t * (A + t * B));
     double exact = (ohm - LOW_OHM) * COUNTS_PER_OHM + noise.centred();
     // Adding a half and cutting rounds to the nearest for the positive values of the range.
     return Math.max(0, Math.min(FULL_SCALE, (int) (exact + 0.5)));

@@ -5,10 +5,12 @@ import dev.tankwright.controller.board.Outputs;
 /** The generator and its transducers. */
 final class SoundCircuit {
   private static final int START_STEPS = 3;
+  private static final int TRIP_STEPS = 10;
 
   private final BathProfile.Powers powers;
   private final Switchgear generator = new Switchgear(START_STEPS);
-  private boolean dead;
+  private int overSteps;
+  private boolean faulty;
   private double driveShare;
 
   SoundCircuit(BathProfile.Powers powers) {
@@ -16,10 +18,28 @@ final class SoundCircuit {
   }
 
   void step(Outputs outputs, Breakages broken, Supply supply) {
-    dead = broken.has(PartFault.GENERATOR_DEAD);
-    boolean running = generator.follow(outputs.ultrasoundEnable);
-    boolean drives = running && supply.isPresent() && !dead;
-    driveShare = drives ? outputs.drivePermille / 1000.0 : 0;
+    boolean running = generator.follow(outputs.ultrasoundEnable) && supply.isPresent();
+    double drive = running ? outputs.drivePermille / 1000.0 : 0;
+    if (broken.none()) {
+      overSteps = 0;
+      faulty = false;
+      driveShare = drive;
+    } else {
+      faulty = broken.has(PartFault.GENERATOR_DEAD) || isTripped(running, broken);
+      driveShare = faulty ? 0 : drive * sounding(broken);
+    }
+  }
+
+  /** The protection trips some scans after every start and holds until the enable is taken away. */
+  private boolean isTripped(boolean running, Breakages broken) {
+    boolean over = running && broken.has(PartFault.GENERATOR_OVER_CURRENT);
+    overSteps = over ? Math.min(overSteps + 1, TRIP_STEPS) : 0;
+    return overSteps == TRIP_STEPS;
+  }
+
+  private static double sounding(Breakages broken) {
+    return broken.left(PartFault.GENERATOR_OFF_RESONANCE)
+        * (1 - broken.size(PartFault.TRANSDUCERS_DEAD));
   }
 
   /** Electrical power as a share of the rated power, 0–1. */
@@ -42,6 +62,6 @@ final class SoundCircuit {
   }
 
   boolean isFaulty() {
-    return dead;
+    return faulty;
   }
 }

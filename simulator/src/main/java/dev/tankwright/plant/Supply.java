@@ -1,15 +1,54 @@
 package dev.tankwright.plant;
 
-/** Mains voltage, as a share of its nominal value. Power goes with its square. */
+/**
+ * Mains voltage, as a share of its nominal value. Power goes with its square. Below half of the
+ * nominal voltage mains counts as absent and the generator does not run: common practice, no
+ * source.
+ */
 final class Supply {
+  private static final double PRESENT_FROM = 0.5;
+  private static final double BROWN_OUT_SHARE = 0.3;
+
+  private final double stepSeconds;
   private double share = 1;
+  private double brownSeconds;
+
+  Supply(double stepSeconds) {
+    this.stepSeconds = stepSeconds;
+  }
 
   void step(Breakages broken) {
-    share = broken.has(PartFault.MAINS_CUT) ? 0 : 1;
+    if (broken.none()) {
+      share = 1;
+      brownSeconds = 0;
+    } else {
+      disturb(broken);
+    }
+  }
+
+  private void disturb(Breakages broken) {
+    share = 1 - broken.size(PartFault.MAINS_SAG);
+    if (broken.has(PartFault.MAINS_BROWN_OUTS)) {
+      double period = broken.size(PartFault.MAINS_BROWN_OUTS);
+      boolean down = brownSeconds < period / 2;
+      share = Math.min(share, down ? BROWN_OUT_SHARE : 1);
+      brownSeconds += stepSeconds;
+      brownSeconds -= brownSeconds >= period ? period : 0;
+    } else {
+      brownSeconds = 0;
+    }
+    if (broken.has(PartFault.MAINS_CUT)) {
+      share = 0;
+    }
   }
 
   boolean isPresent() {
-    return share > 0;
+    return share >= PRESENT_FROM;
+  }
+
+  /** Voltage as a share of its nominal value. */
+  double share() {
+    return share;
   }
 
   /** What a resistive load takes, as a share of its rated power. */

@@ -97,6 +97,7 @@ final class AmountParser {
     return switch (dimension) {
       case TEMPERATURE -> "40 °C";
       case DIFFERENCE -> "2 K";
+      case DRIFT -> "-1 K/min";
       case VOLUME -> "4.5 L";
       case TIME -> "90 s";
       case POWER -> "300 W";

@@ -5,8 +5,6 @@ import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.loop.Deed;
-import dev.tankwright.plant.PartFault;
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -18,17 +16,17 @@ final class DeedReader {
   private static final List<Command> COMMANDS =
       List.copyOf(EnumSet.complementOf(EnumSet.of(Command.NONE)));
   private static final List<FoilVerdict> FOILS = List.of(FoilVerdict.MARKED, FoilVerdict.UNMARKED);
-  private static final List<String> PARTS =
-      Arrays.stream(PartFault.values()).map(PartFault::key).toList();
 
   private final Problems problems;
   private final Values values;
   private final RecipeReader recipes;
+  private final BreakReader breaks;
 
   DeedReader(DeviceProfile profile, Problems problems) {
     this.problems = problems;
     values = new Values(problems);
     recipes = new RecipeReader(profile, problems);
+    breaks = new BreakReader(problems);
   }
 
   Optional<Deed> read(Fields fields) {
@@ -48,14 +46,18 @@ final class DeedReader {
       case "command" -> press(fields);
       case "lid" -> lid(fields);
       case "fill" -> fill(fields);
-      case "break" -> part(fields, "break").map(Deed.Break::new);
-      default -> part(fields, "mend").map(Deed.Mend::new);
+      case "break" -> breaks.read(fields);
+      default -> breaks.part(fields, "mend").map(Deed.Mend::new);
     };
   }
 
   private static void refuseCompanions(Fields fields, String deed) {
     if (!deed.equals("fill")) {
       fields.refuse("temperature", "goes only with 'fill'");
+    }
+    if (!deed.equals("break")) {
+      fields.refuse("size", "goes only with 'break'");
+      fields.refuse("for", "goes only with 'break'");
     }
     if (!deed.equals("command")) {
       RECIPE.forEach(key -> fields.refuse(key, "goes only with 'command: START'"));
@@ -110,12 +112,5 @@ final class DeedReader {
     return litres.isPresent() && warmth.isPresent()
         ? Optional.of(new Deed.Fill(litres.get().value(), warmth.get().value()))
         : Optional.empty();
-  }
-
-  private Optional<PartFault> part(Fields fields, String key) {
-    return fields
-        .text(key)
-        .flatMap(text -> values.word(text, key, PARTS))
-        .map(word -> PartFault.values()[PARTS.indexOf(word)]);
   }
 }

@@ -3,6 +3,7 @@ package dev.tankwright.scenario;
 import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.loop.Deed;
+import dev.tankwright.plant.PartFault;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,11 +19,23 @@ final class DeedText {
     } else if (deed instanceof Deed.Fill fill) {
       return Plain.number(fill.litres()) + " L filled at " + Plain.number(fill.celsius()) + " °C";
     } else if (deed instanceof Deed.Break broken) {
-      return broken.fault().key() + " breaks";
+      return broken(broken);
     } else if (deed instanceof Deed.Mend mended) {
       return mended.fault().key() + " is mended";
     }
     throw new IllegalArgumentException("no words for " + deed);
+  }
+
+  private static String broken(Deed.Break broken) {
+    PartFault fault = broken.fault();
+    StringBuilder text = new StringBuilder(fault.key()).append(" breaks");
+    if (fault.measure() != PartFault.Measure.NONE) {
+      text.append(", size ").append(FaultSize.text(fault.measure(), broken.size()));
+    }
+    if (broken.forMillis() != Deed.Break.FOR_GOOD) {
+      text.append(", for ").append(Plain.duration(broken.forMillis()));
+    }
+    return text.toString();
   }
 
   private static String press(Deed.Press press) {

@@ -19,6 +19,8 @@ enum Dimension {
       fahrenheit("degF")),
   /** In K. */
   DIFFERENCE("a temperature difference", "K", unit("K", "1")),
+  /** In K/min. */
+  DRIFT("a drift", "K/min", unit("K/min", "1"), perHour("K/h")),
   /** In L. */
   VOLUME("a volume", "L", unit("L", "1"), unit("mL", "0.001")),
   /** In s. */
@@ -64,6 +66,10 @@ enum Dimension {
     return new UnitSymbol(symbol, new BigDecimal(32), new BigDecimal(5), 9);
   }
 
+  private static UnitSymbol perHour(String symbol) {
+    return new UnitSymbol(symbol, BigDecimal.ZERO, BigDecimal.ONE, 60);
+  }
+
   /** The quantity in words, with its article. */
   String noun() {
     return noun;
@@ -94,6 +100,7 @@ enum Dimension {
   String choices() {
     return switch (this) {
       case TEMPERATURE -> ", in °C or °F";
+      case DRIFT -> ", in K/min or K/h";
       case VOLUME -> ", in L or mL";
       case TIME -> ", in ms, s, min or h";
       case FRACTION -> ", in % or as a plain fraction of 1";

@@ -18,10 +18,12 @@ final class Possible {
 
   private final List<TimelineEntry> timeline;
   private final boolean lidOpens;
+  private final boolean partBreaks;
 
   Possible(List<TimelineEntry> timeline) {
     this.timeline = timeline;
     lidOpens = timeline.stream().anyMatch(e -> e.deed() instanceof Deed.MoveLid lid && lid.open());
+    partBreaks = timeline.stream().anyMatch(e -> e.deed() instanceof Deed.Break);
   }
 
   /** Whether a phase can be reached in the run. */
@@ -71,10 +73,18 @@ final class Possible {
           ? can(or.left(), true) || can(or.right(), true)
           : can(or.left(), false) && can(or.right(), false);
     } else if (condition instanceof Condition.On on) {
-      return !truth || on.signal() != Signal.LID_OPEN || lidOpens;
+      return !truth || on(on.signal());
     } else if (condition instanceof Condition.Is is) {
       return !truth || is.signal() != Signal.PHASE || phase(Phase.of(is.position()));
     }
     return true;
+  }
+
+  private boolean on(Signal signal) {
+    return switch (signal) {
+      case LID_OPEN -> lidOpens;
+      case PART_BROKEN -> partBreaks;
+      default -> true;
+    };
   }
 }

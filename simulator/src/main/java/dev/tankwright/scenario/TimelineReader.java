@@ -24,6 +24,8 @@ final class TimelineReader {
           "foil",
           "lid",
           "break",
+          "size",
+          "for",
           "mend",
           "fill",
           "temperature");

@@ -153,8 +153,75 @@ class BadTimelineTest {
             "27:12: break cannot be 'drain-leeking'; did you mean 'drain-leaking'?"));
   }
 
+  static Stream<BadFile.Case> breaks() {
+    return Stream.of(
+        broken(
+            "heater-partial\n    size: 100 %",
+            "28:11: size of heater-partial is 100 %; it must lie from 1 % to 99 %"),
+        broken(
+            "heater-partial\n    size: 0",
+            "28:11: size of heater-partial is 0; it must lie from 1 % to 99 %"),
+        broken(
+            "heater-partial\n    size: 100 W",
+            "28:15: size of heater-partial is '100 W', a power; size of heater-partial is a"
+                + " fraction, in % or as a plain fraction of 1"),
+        broken(
+            "heater-partial\n    size: .nan",
+            "28:11: size of heater-partial is '.nan', which is no number; write a number of at most"
+                + " 15 digits, for example 95 %"),
+        broken(
+            "control-sensor-drifting\n    size: 21 K/min",
+            "28:11: size of control-sensor-drifting is 21 K/min; it must lie from -20 K/min to 20"
+                + " K/min"),
+        broken(
+            "control-sensor-drifting\n    size: 0 K/h",
+            "28:11: size of control-sensor-drifting is 0 K/h, which breaks nothing; give another"),
+        broken(
+            "control-sensor-drifting\n    size: 1 K",
+            "28:13: size of control-sensor-drifting is '1 K', a temperature difference; size of"
+                + " control-sensor-drifting is a drift, in K/min or K/h"),
+        broken(
+            "mains-brown-outs\n    size: 50 ms",
+            "28:11: size of mains-brown-outs is 50 ms; it must lie from 100 ms to 10 min"),
+        broken(
+            "level-foamed\n    size: 4 L",
+            "28:11: size of level-foamed is 4 L; it must lie from 0.05 L to 3 L"),
+        broken(
+            "converter-missing-codes\n    size: 2.5",
+            "28:11: size of converter-missing-codes is 2.5, which is not a whole multiple of 1; the"
+                + " nearest is 2"),
+        broken(
+            "drain-blocked\n    size: 50 %",
+            "28:5: 'size' does not go with drain-blocked, which has none; leave it out"),
+        broken(
+            "drain-blocked\n    for: 5 ms", "28:10: for is 5 ms; it must lie from 10 ms to 24 h"),
+        broken(
+            "drain-blocked\n    for: -1 s", "28:10: for is -1 s; it must lie from 10 ms to 24 h"),
+        broken(
+            "heater-partial\n    size: 0 %\n    for: 25 h",
+            "28:11: size of heater-partial is 0 %; it must lie from 1 % to 99 %",
+            "29:10: for is 25 h; it must lie from 10 ms to 24 h"),
+        change(
+            "- then: 1 s\n    break: drain-leaking",
+            "- at: -1 ms\n    break: drain-leaking",
+            "26:9: at is -1 ms; it must lie from 0 ms to 24 h"),
+        change(
+            "    lid: open\n",
+            "    lid: open\n    size: 60 %\n    for: 5 s\n",
+            "20:5: 'size' goes only with 'break'",
+            "21:5: 'for' goes only with 'break'"),
+        change(
+            "break: drain-leaking",
+            "mend: drain-leaking\n    for: 5 s",
+            "28:5: 'for' goes only with 'break'"));
+  }
+
+  private static BadFile.Case broken(String part, String... problems) {
+    return change("break: drain-leaking", "break: " + part, problems);
+  }
+
   @ParameterizedTest
-  @MethodSource({"quantities", "timeline"})
+  @MethodSource({"quantities", "timeline", "breaks"})
   void saysWhatIsWrongWhereAndWhatIsRight(BadFile.Case bad) {
     BadFile.check(bad);
   }

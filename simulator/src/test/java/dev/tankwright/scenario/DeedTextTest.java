@@ -19,6 +19,13 @@ class DeedTextTest {
     assertEquals("1.5 L filled at 19 °C", DeedText.of(new Deed.Fill(1.5, 19)));
     assertEquals(
         "control-sensor-open breaks", DeedText.of(new Deed.Break(PartFault.CONTROL_SENSOR_OPEN)));
+    assertEquals(
+        "heater-partial breaks, size 60 %, for 2 min",
+        DeedText.of(new Deed.Break(PartFault.HEATER_PARTIAL, 0.6, 120_000)));
+    assertEquals(
+        "control-sensor-drifting breaks, size -1 K/min",
+        DeedText.of(new Deed.Break(PartFault.CONTROL_SENSOR_DRIFTING)));
+    assertEquals("key-stuck breaks, size 100 ms", DeedText.of(new Deed.Break(PartFault.KEY_STUCK)));
     assertEquals("mains-cut is mended", DeedText.of(new Deed.Mend(PartFault.MAINS_CUT)));
   }
 

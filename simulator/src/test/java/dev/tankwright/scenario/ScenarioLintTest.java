@@ -115,6 +115,16 @@ class ScenarioLintTest {
     assertEquals(List.of(), warnings(timeline, requirements));
   }
 
+  @Test
+  void findsReactionsToPartsThatNeverBreak() throws ScenarioException {
+    String requirement = "  - {name: A, within: 20 ms, after: part-broken, holds: not heater}\n";
+    assertEquals(
+        List.of("f:6:5: never exercised: 'part-broken' cannot come to hold in this timeline"),
+        warnings("", requirement));
+    String timeline = "timeline:\n  - {at: 1 s, break: heater-partial, size: 60 %, for: 2 s}\n";
+    assertEquals(List.of(), warnings(timeline, requirement));
+  }
+
   /** The project's own scenarios are read without a warning. */
   @Test
   void ownScenariosAreClean() throws Exception {

@@ -174,6 +174,36 @@ class ScenarioReaderTest {
   }
 
   @Test
+  void readsSizeAndTimeOfWhatBreaks() throws ScenarioException {
+    Scenario scenario =
+        read(
+            SMALL
+                + """
+                timeline:
+                  - at: 0 s
+                    break: heater-partial
+                    size: 60 %
+                    for: 2 min
+                  - at: 0 s
+                    break: cut-off-sensor-drifting
+                    size: -30 K/h
+                  - at: 0 s
+                    break: mains-brown-outs
+                    for: 10 ms
+                  - at: 0 s
+                    break: converter-missing-codes
+                    size: 8
+                """);
+    assertEquals(
+        List.of(
+            new Deed.Break(PartFault.HEATER_PARTIAL, 0.6, 120_000),
+            new Deed.Break(PartFault.CUT_OFF_SENSOR_DRIFTING, -0.5, Deed.Break.FOR_GOOD),
+            new Deed.Break(PartFault.MAINS_BROWN_OUTS, 2, 10),
+            new Deed.Break(PartFault.CONVERTER_MISSING_CODES, 8, Deed.Break.FOR_GOOD)),
+        scenario.timeline().stream().map(TimelineEntry::deed).toList());
+  }
+
+  @Test
   void takesAByteOrderMarkAndOtherLineEnds() throws ScenarioException {
     String title = read(SMALL).title();
     assertEquals(title, read("\ufeff" + SMALL).title());

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.tankwright.loop.Signal;
 import dev.tankwright.plant.PartFault;
+import dev.tankwright.scenario.FaultSize;
 import dev.tankwright.scenario.ScenarioException;
 import dev.tankwright.scenario.ScenarioReader;
 import dev.tankwright.scenario.Verdict;
@@ -45,14 +46,27 @@ class ScenariosPageTest {
   }
 
   @Test
-  @DisplayName("every part that can break stands in the table")
+  @DisplayName("every part that can break stands with its size and its range")
   void parts() {
-    List<String> wanted = Arrays.stream(PartFault.values()).map(PartFault::key).toList();
-    List<String> printed =
+    List<List<String>> wanted =
+        Arrays.stream(PartFault.values())
+            .map(f -> List.of(f.key(), size(f, f.usualSize()), range(f)))
+            .toList();
+    List<List<String>> printed =
         page.section("Parts that can break").rows().stream()
-            .map(row -> Page.plain(row.get(0)))
+            .map(row -> List.of(Page.plain(row.get(0)), row.get(1), row.get(2)))
             .toList();
     assertEquals(wanted, printed);
+  }
+
+  private static String size(PartFault fault, double size) {
+    boolean none = fault.measure() == PartFault.Measure.NONE;
+    return none ? "" : FaultSize.text(fault.measure(), size);
+  }
+
+  private static String range(PartFault fault) {
+    boolean none = fault.measure() == PartFault.Measure.NONE;
+    return none ? "" : size(fault, fault.leastSize()) + " to " + size(fault, fault.mostSize());
   }
 
   private static String kind(Signal.Quantity quantity) {

@@ -12,8 +12,10 @@ import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.loop.ClosedLoop;
 import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Signal;
 import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
+import dev.tankwright.plant.PartFault;
 import java.lang.management.ManagementFactory;
 import org.junit.jupiter.api.Test;
 
@@ -34,6 +36,32 @@ class ClosedLoopAllocationTest {
       least = Math.min(least, cycle());
     }
     assertEquals(0, least);
+  }
+
+  @Test
+  void shouldAllocateNothingWhileEverythingIsBroken() {
+    brokenMinutes();
+    assertEquals(0, brokenMinutes());
+  }
+
+  /** Breaks every part for a minute and returns the bytes that two minutes of steps allocated. */
+  private static long brokenMinutes() {
+    ClosedLoop loop =
+        new ClosedLoop(
+            DeviceProfile.sixLitre(), BathProfile.sixLitre(), new BathStart(4.5, 19, 21, 1), 1);
+    for (PartFault fault : PartFault.values()) {
+      loop.perform(new Deed.Break(fault, fault.usualSize(), 60_000));
+    }
+    double broken = 0;
+    long before = allocated();
+    for (int step = 0; step < 12_000; step++) {
+      loop.scan();
+      broken += loop.value(Signal.PART_BROKEN);
+      loop.advance();
+    }
+    long bytes = allocated() - before;
+    assertEquals(6_000, broken);
+    return bytes;
   }
 
   @Test

@@ -1,0 +1,63 @@
+package dev.tankwright.loop;
+
+import dev.tankwright.controller.board.Command;
+import dev.tankwright.controller.board.FoilVerdict;
+import dev.tankwright.controller.board.Inputs;
+import dev.tankwright.controller.board.Programme;
+import dev.tankwright.controller.board.Recipe;
+import dev.tankwright.plant.PartFault;
+import dev.tankwright.plant.Plant;
+
+/**
+ * The keys of the panel, who presses them, and what can be wrong with either: a key that is stuck
+ * gives its command again and again; an operator without patience presses RESUME and START by
+ * turns, START with the recipe of the last one. At most one command per scan; a deed of the
+ * timeline comes first.
+ */
+final class Keys {
+  private static final Recipe UNKNOWN = Recipe.standard(Programme.MEDIUM);
+
+  private final Plant plant;
+  private final Inputs inputs;
+  private Recipe lastRecipe = UNKNOWN;
+  private long lastMillis;
+  private boolean startNext;
+
+  Keys(Plant plant, Inputs inputs) {
+    this.plant = plant;
+    this.inputs = inputs;
+  }
+
+  void press(Deed.Press press, long millis) {
+    if (press.recipe() != null) {
+      lastRecipe = press.recipe();
+    }
+    give(press.command(), press.recipe(), press.foilVerdict(), millis);
+  }
+
+  /**
+   * Presses what is pressed without being asked. Called in every step in which anything is broken,
+   * after the deeds.
+   */
+  void step(long millis) {
+    if (isDue(PartFault.KEY_STUCK, millis) && inputs.command != Command.NONE) {
+      give(inputs.command, inputs.recipe, inputs.foilVerdict, millis);
+    } else if (isDue(PartFault.OPERATOR_IMPATIENT, millis)) {
+      Command command = startNext ? Command.START : Command.RESUME;
+      give(command, startNext ? lastRecipe : null, FoilVerdict.NONE, millis);
+      startNext = !startNext;
+    }
+  }
+
+  private boolean isDue(PartFault fault, long millis) {
+    return plant.isBroken(fault) && millis - lastMillis >= plant.faultSize(fault) * 1000;
+  }
+
+  private void give(Command command, Recipe recipe, FoilVerdict foilVerdict, long millis) {
+    inputs.command = command;
+    inputs.recipe = recipe;
+    inputs.foilVerdict = foilVerdict;
+    inputs.commandSequence++;
+    lastMillis = millis;
+  }
+}

@@ -1,0 +1,33 @@
+package dev.tankwright.scenario;
+
+import dev.tankwright.plant.PartFault;
+
+/** Sizes of part faults as files write them. */
+public final class FaultSize {
+  private FaultSize() {}
+
+  /**
+   * A size with its unit, for example {@code 60 %}.
+   *
+   * @throws IllegalArgumentException for {@link PartFault.Measure#NONE}
+   */
+  public static String text(PartFault.Measure measure, double size) {
+    return switch (dimension(measure)) {
+      case FRACTION -> Plain.number(size * 100, "%");
+      case TIME -> Plain.duration(Math.round(size * Values.MILLI));
+      default -> Plain.number(size, dimension(measure).base());
+    };
+  }
+
+  static Dimension dimension(PartFault.Measure measure) {
+    return switch (measure) {
+      case NONE -> throw new IllegalArgumentException("a fault without a size has no dimension");
+      case DIFFERENCE -> Dimension.DIFFERENCE;
+      case DRIFT -> Dimension.DRIFT;
+      case SHARE -> Dimension.FRACTION;
+      case TIME -> Dimension.TIME;
+      case VOLUME -> Dimension.VOLUME;
+      case BITS -> Dimension.NUMBER;
+    };
+  }
+}
