@@ -17,6 +17,7 @@ public final class Bath {
   private static final double SMALLEST_LOAD = 1e-3;
 
   private final Geometry geometry;
+  private final double loadCapacity;
   private final BathEquations equations;
   private final Correlations correlations;
   private final RungeKutta4 integrator;
@@ -31,7 +32,7 @@ public final class Bath {
    * @param start how it stands
    */
   public Bath(Geometry geometry, GasRates gas, double loadKilograms, Start start) {
-    double loadCapacity = Math.max(SMALLEST_LOAD, loadKilograms) * STEEL_SPECIFIC_HEAT;
+    loadCapacity = Math.max(SMALLEST_LOAD, loadKilograms) * STEEL_SPECIFIC_HEAT;
     this.geometry = geometry;
     equations = new BathEquations(geometry, gas, loadCapacity);
     correlations = new Correlations(geometry, loadKilograms);
@@ -125,6 +126,11 @@ public final class Bath {
   /** Temperature of the heated wall, °C. */
   public double wallCelsius() {
     return y[BathState.WALL] / geometry.wallCapacity();
+  }
+
+  /** Temperature of the load, °C. */
+  public double loadCelsius() {
+    return y[BathState.LOAD] / loadCapacity;
   }
 
   /** Volume of the liquid, L. */

@@ -1,10 +1,11 @@
 package dev.tankwright.plant.effects;
 
 /**
- * Three pieces of household foil hung in the bath. Each takes up a dose of activity; nothing shows
- * before an incubation dose (erosion has an incubation time: Dular 2013), then pits appear, and
- * holes where the pits lie close. The rates are estimates, and so is how unevenly the three places
- * see the field.
+ * Three pieces of household foil hung in the bath. Each takes up a dose that grows with the square
+ * of activity: half the activity marks a foil far less than half as much. Nothing shows before an
+ * incubation dose (erosion has an incubation time: Dular 2013), then pits appear, and holes where
+ * the pits lie close. The square and the rates are estimates, and so is how unevenly the three
+ * places see the field.
  */
 public final class Foil {
   /** How many pieces hang in the bath: common practice, no source. */
@@ -12,7 +13,6 @@ public final class Foil {
 
   private static final double[] FIELD = {1.0, 0.85, 0.7};
   private static final double PITS_PER_HOLE = 12;
-  private static final double WEAKEST = 0.25;
 
   private final EffectRates rates;
   private final double[] dose = new double[PIECES];
@@ -31,20 +31,21 @@ public final class Foil {
     }
   }
 
-  /** Lets time pass. Below a least activity no bubble collapses hard enough to mark a foil. */
+  /** Lets time pass. */
   public void step(double activity, double seconds) {
     if (!hung) {
       return;
     }
     for (int i = 0; i < PIECES; i++) {
       double local = activity * FIELD[i];
-      dose[i] += local > WEAKEST ? local * seconds : 0;
+      dose[i] += local * local * seconds;
     }
   }
 
-  /** Pits on a piece. */
+  /** Pits on a piece, a whole number. */
   public double pits(int piece) {
-    return Math.max(0, dose[piece] - rates.foilIncubationSeconds()) * rates.pitsPerSecond();
+    return Math.floor(
+        Math.max(0, dose[piece] - rates.foilIncubationSeconds()) * rates.pitsPerSecond());
   }
 
   /** Pits on the piece that shows most. */
