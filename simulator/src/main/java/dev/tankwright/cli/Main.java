@@ -11,7 +11,7 @@ import picocli.CommandLine;
 @CommandLine.Command(
     name = "tankwright",
     description = "The bench for the control logic of a benchtop ultrasonic instrument cleaner.",
-    subcommands = {RunCommand.class, LintCommand.class, PhasesCommand.class},
+    subcommands = {RunCommand.class, LintCommand.class, PhasesCommand.class, ProfileCommand.class},
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     synopsisSubcommandLabel = "COMMAND",

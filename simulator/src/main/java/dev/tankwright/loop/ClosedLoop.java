@@ -47,7 +47,11 @@ public final class ClosedLoop implements SignalSource {
     } else if (deed instanceof Deed.MoveLid lid) {
       plant.moveLid(lid.open());
     } else if (deed instanceof Deed.Fill fill) {
-      plant.pour(fill.litres(), fill.celsius());
+      plant.pour(fill.litres(), fill.celsius(), fill.detergent());
+    } else if (deed instanceof Deed.MoveBasket basket) {
+      plant.moveBasket(basket.move());
+    } else if (deed instanceof Deed.HangFoil) {
+      plant.hangFoil();
     } else if (deed instanceof Deed.Break broken) {
       repairs.breakPart(broken, millis);
     } else if (deed instanceof Deed.Mend mended) {
@@ -94,6 +98,10 @@ public final class ClosedLoop implements SignalSource {
       case VOLUME -> plant.litres();
       case DISSOLVED_GAS -> plant.gasSaturation();
       case ACTIVITY -> plant.activity();
+      case LOAD_TEMPERATURE -> plant.loadCelsius();
+      case SOIL_LEFT -> plant.soilLeft();
+      case FOIL_PITS -> plant.foilPits();
+      case FOIL_HOLES -> plant.foilHoles();
       case HEATER_POWER -> plant.heaterWatts();
       case ULTRASOUND_POWER -> plant.soundWatts();
       case LID_OPEN -> number(plant.isLidOpen());

@@ -3,6 +3,7 @@ package dev.tankwright.loop;
 import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Recipe;
+import dev.tankwright.plant.BasketMove;
 import dev.tankwright.plant.PartFault;
 
 /** Something that is done to the bath at a moment: by the operator, or by fate. */
@@ -29,8 +30,24 @@ public sealed interface Deed {
    *
    * @param litres how much, L, above 0
    * @param celsius how warm, °C
+   * @param detergent share of the right detergent in it, 0 for plain water, 1 as it should be
    */
-  record Fill(double litres, double celsius) implements Deed {}
+  record Fill(double litres, double celsius, double detergent) implements Deed {
+    /** Solution with its detergent. */
+    public Fill(double litres, double celsius) {
+      this(litres, celsius, 1);
+    }
+  }
+
+  /**
+   * The basket is moved.
+   *
+   * @param move how
+   */
+  record MoveBasket(BasketMove move) implements Deed {}
+
+  /** Three fresh pieces of foil are hung in the bath. */
+  record HangFoil() implements Deed {}
 
   /**
    * A part breaks.

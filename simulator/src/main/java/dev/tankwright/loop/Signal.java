@@ -28,6 +28,14 @@ public enum Signal {
   DISSOLVED_GAS(Quantity.FRACTION),
   /** Cavitation activity index, 0–1. */
   ACTIVITY(Quantity.FRACTION),
+  /** Temperature of the load; the room's while there is none. */
+  LOAD_TEMPERATURE(Quantity.TEMPERATURE),
+  /** Soil left on the load, as a share of what it was hung in with. */
+  SOIL_LEFT(Quantity.FRACTION),
+  /** Pits on the piece of foil that shows most. */
+  FOIL_PITS(Quantity.MARKS),
+  /** Holes in the piece of foil that shows most. */
+  FOIL_HOLES(Quantity.MARKS),
   /** Power that the heater turns into heat. */
   HEATER_POWER(Quantity.POWER),
   /** Power that the ultrasound brings into the bath. */
@@ -77,6 +85,8 @@ public enum Signal {
     TIME("s", "s"),
     /** 1, with % allowed in files. */
     FRACTION("", ""),
+    /** A plain number of marks on foil. */
+    MARKS("", "marks"),
     /** 0 or 1. */
     SWITCH("", ""),
     /** Position in a list of words. */

@@ -9,11 +9,11 @@ import dev.tankwright.plant.effects.Soil;
 /** What the ultrasound does in this bath: its activity, and what that does to soil and foil. */
 final class Effects {
   private final double ratedWatts;
-  private final double detergent;
   private final BathStart.Load load;
   private final Activity activity;
   private final Soil soil;
   private final Foil foil;
+  private double detergent;
   private double index;
 
   Effects(BathProfile.Powers powers, EffectRates rates, BathStart start) {
@@ -41,6 +41,12 @@ final class Effects {
       soil.step(index, load.overlap(), seconds);
     }
     foil.step(index, seconds);
+  }
+
+  /** What is poured in mixes with what is there; the detergent's share follows the volumes. */
+  void mix(double litres, double poured, double share) {
+    double both = litres + poured;
+    detergent = both > 0 ? (litres * detergent + poured * share) / both : share;
   }
 
   double index() {

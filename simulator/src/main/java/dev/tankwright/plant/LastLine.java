@@ -6,9 +6,12 @@ package dev.tankwright.plant;
  * °C. The limiter stands a little above what a wall under full heat reaches in a bath at its
  * hottest.
  */
-final class LastLine {
-  private static final double LIMITER_CELSIUS = 90;
-  private static final double FUSE_CELSIUS = 120;
+public final class LastLine {
+  /** Temperature of the heated wall at which the limiter opens, °C. */
+  public static final double LIMITER_CELSIUS = 90;
+
+  /** Temperature of the heated wall at which the fuse opens, °C. */
+  public static final double FUSE_CELSIUS = 120;
 
   private boolean limiterOpen;
   private boolean fuseOpen;

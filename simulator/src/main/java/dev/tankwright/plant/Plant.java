@@ -20,6 +20,10 @@ public final class Plant {
 
   private static final double STEP_SECONDS = STEP_MILLIS / 1000.0;
   private static final long FAULT_SEED = 0x6A09E667F3BCC909L;
+
+  // Solution that clings to basket and load when they are lifted out: an estimate, 10–100 g.
+  private static final double CARRIED_KILOGRAMS = 0.03;
+
   private static final int BATH_STEPS = (int) Math.round(Bath.STEP_SECONDS / STEP_SECONDS);
 
   private final BathProfile profile;
@@ -29,6 +33,7 @@ public final class Plant {
   private final Surroundings surroundings = new Surroundings();
   private final MeanDrive drive = new MeanDrive();
   private final Effects effects;
+  private final double loadKilograms;
   private final HeaterCircuit heater;
   private final SoundCircuit sound;
   private final DrainPath drain = new DrainPath(STEP_SECONDS);
@@ -68,7 +73,8 @@ public final class Plant {
             observer);
     surroundings.roomCelsius = start.ambientCelsius();
     surroundings.roomHumidity = start.humidity();
-    surroundings.loadIn = start.load().kilograms() > 0;
+    loadKilograms = start.load().kilograms();
+    surroundings.loadIn = loadKilograms > 0;
     effects = new Effects(profile.powers(), profile.effects(), start);
     heater = new HeaterCircuit(profile.powers().heaterWatts());
     sound = new SoundCircuit(profile.powers());
@@ -110,10 +116,39 @@ public final class Plant {
     lidOpen = open;
   }
 
-  /** Pours solution in; what does not fit runs over the brim. */
-  public void pour(double poured, double celsius) {
-    bath.pour(Math.min(poured, Math.max(0, profile.levels().brimLitres() - litres)), celsius);
+  /**
+   * Pours solution in; what does not fit runs over the brim.
+   *
+   * @param poured volume, L
+   * @param celsius temperature, °C
+   * @param detergent share of the right detergent in it, 0–1
+   */
+  public void pour(double poured, double celsius, double detergent) {
+    double taken = Math.min(poured, Math.max(0, profile.levels().brimLitres() - litres));
+    effects.mix(litres, taken, detergent);
+    bath.pour(taken, celsius);
     look();
+  }
+
+  /**
+   * Moves the basket. Lifting it out of the solution takes some of it along; a basket that hangs
+   * where it is moved to stays there, but {@link BasketMove#FRESH} always brings another load.
+   */
+  public void moveBasket(BasketMove move) {
+    if (surroundings.loadIn && move != BasketMove.IN) {
+      bath.carryOut(CARRIED_KILOGRAMS);
+    }
+    if (move == BasketMove.FRESH) {
+      bath.renewLoad(surroundings.roomCelsius);
+      effects.soil().renew();
+    }
+    surroundings.loadIn = move != BasketMove.OUT && loadKilograms > 0;
+    look();
+  }
+
+  /** Hangs three fresh pieces of foil into the bath. */
+  public void hangFoil() {
+    effects.foil().hang();
   }
 
   /**
@@ -186,6 +221,26 @@ public final class Plant {
   /** Cavitation activity index, 0–1; 0 while the generator is silent. */
   public double activity() {
     return sound.isRunning() ? effects.index() : 0;
+  }
+
+  /** Temperature of the load, °C; the room's while there is none. */
+  public double loadCelsius() {
+    return bath.loadCelsius();
+  }
+
+  /** Share of the load's soil that is left, 0–1. */
+  public double soilLeft() {
+    return effects.soil().left();
+  }
+
+  /** Pits on the piece of foil that shows most; 0 while none was hung. */
+  public double foilPits() {
+    return effects.foil().mostPits();
+  }
+
+  /** Holes in the piece of foil that shows most; 0 while none was hung. */
+  public double foilHoles() {
+    return effects.foil().mostHoles();
   }
 
   /** Power that the heater turns into heat, W. */

@@ -81,7 +81,7 @@ final class PlotData {
       case VOLUME -> 1_000;
       case FRACTION -> 10_000;
       case POWER, TIME -> 10;
-      case SWITCH, WORD -> 1;
+      case SWITCH, WORD, MARKS -> 1;
     };
   }
 

@@ -1,13 +1,10 @@
 package dev.tankwright.report;
 
 import dev.tankwright.scenario.RunResult;
-import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 
 /**
@@ -46,52 +43,17 @@ public final class RunFolder {
    * @throws UnwritableException when the directory cannot be made or a file cannot be written
    */
   public void write(RunResult run, EventsSeen seen, List<byte[]> events) {
-    makeDirectory();
-    place(REPORT, out -> out.write(HtmlReport.render(run, seen)));
-    place(JUNIT, out -> out.write(JunitXml.of(List.of(run))));
-    place(TRACE, out -> TraceCsv.write(run.trace(), out));
+    OutputFolder folder = new OutputFolder(directory);
+    folder.make();
+    folder.place(REPORT, out -> out.write(HtmlReport.render(run, seen)));
+    folder.place(JUNIT, out -> out.write(JunitXml.of(List.of(run))));
+    folder.place(TRACE, out -> TraceCsv.write(run.trace(), out));
     if (run.recordJson().isEmpty()) {
       remove(RECORD);
     } else {
-      place(RECORD, out -> out.write(run.recordJson().getBytes(StandardCharsets.UTF_8)));
+      folder.place(RECORD, out -> out.write(run.recordJson().getBytes(StandardCharsets.UTF_8)));
     }
-    place(EVENTS, out -> EventLines.write(events, out));
-  }
-
-  private void makeDirectory() {
-    if (Files.exists(directory) && !Files.isDirectory(directory)) {
-      throw new UnwritableException(
-          directory + " is a file; name a directory for the run's files",
-          new IOException("not a directory"));
-    }
-    try {
-      Files.createDirectories(directory);
-    } catch (IOException e) {
-      throw new UnwritableException(
-          "The directory " + directory + " cannot be made (" + e + "); name one that can", e);
-    }
-  }
-
-  private void place(String name, Content content) {
-    Path target = directory.resolve(name);
-    Path part = directory.resolve("." + name + ".part");
-    try {
-      try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(part), 1 << 16)) {
-        content.writeTo(out);
-      }
-      Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-    } catch (IOException e) {
-      discard(part, e);
-      throw new UnwritableException(target + " cannot be written (" + e + ")", e);
-    }
-  }
-
-  private static void discard(Path part, IOException failure) {
-    try {
-      Files.deleteIfExists(part);
-    } catch (IOException e) {
-      failure.addSuppressed(e);
-    }
+    folder.place(EVENTS, out -> EventLines.write(events, out));
   }
 
   private void remove(String name) {
@@ -101,11 +63,5 @@ public final class RunFolder {
     } catch (IOException e) {
       throw new UnwritableException(target + " of an earlier run cannot be removed (" + e + ")", e);
     }
-  }
-
-  /** What goes into one file. */
-  @FunctionalInterface
-  private interface Content {
-    void writeTo(OutputStream out) throws IOException;
   }
 }

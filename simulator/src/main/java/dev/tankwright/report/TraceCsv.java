@@ -61,7 +61,7 @@ public final class TraceCsv {
       case VOLUME -> signal.key() + "_L";
       case POWER -> signal.key() + "_W";
       case TIME -> signal.key() + "_s";
-      case FRACTION, SWITCH, WORD -> signal.key();
+      case FRACTION, MARKS, SWITCH, WORD -> signal.key();
     };
   }
 
@@ -69,7 +69,7 @@ public final class TraceCsv {
     switch (signal.quantity()) {
       case TEMPERATURE -> Decimal.append(out, value, 4);
       case VOLUME, FRACTION -> Decimal.append(out, value, 6);
-      case POWER -> Decimal.append(out, value, 2);
+      case POWER, MARKS -> Decimal.append(out, value, 2);
       case TIME -> Decimal.append(out, value, 3);
       case SWITCH -> Decimal.append(out, value, 0);
       case WORD -> out.append(signal.words().get((int) value));

@@ -44,6 +44,11 @@ record Amount(BigDecimal numerator, int divisor, Dimension dimension, String tex
     return numerator.compareTo(other.multiply(BigDecimal.valueOf(divisor)));
   }
 
+  /** A number of the code in digits, as files write it. */
+  static String plain(double value) {
+    return withUnit(BigDecimal.valueOf(value), Dimension.NUMBER);
+  }
+
   static String withUnit(BigDecimal value, Dimension dimension) {
     String number = value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
     return dimension.base().isEmpty() ? number : number + " " + dimension.base();

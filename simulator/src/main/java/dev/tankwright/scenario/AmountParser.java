@@ -101,6 +101,16 @@ final class AmountParser {
       case VOLUME -> "4.5 L";
       case TIME -> "90 s";
       case POWER -> "300 W";
+      case MASS -> "800 g";
+      case AREA -> "450 cm²";
+      case LENGTH -> "10 mm";
+      case HEAT_CAPACITY -> "170 J/K";
+      case CONDUCTANCE -> "60 W/K";
+      case TRANSFER -> "8 W/(m² K)";
+      case POWER_DENSITY -> "8 W/L";
+      case VELOCITY -> "3 cm/h";
+      case SPECIFIC_SURFACE -> "0.15 m²/kg";
+      case VOLUME_PER_MASS -> "1 L/kg";
       case FRACTION -> "95 %";
       case FREQUENCY -> "40 kHz";
       case RESISTANCE -> "1000 ohm";

@@ -6,21 +6,36 @@ import java.util.Optional;
 
 /** Reads how the bath stands at the start. */
 final class BathReader {
-  /** Volume up to the brim of the six-litre bath, L. */
-  static final String BRIM = "6";
-
   /** Coldest and warmest solution, °C. */
   static final String COLDEST = "1";
 
   static final String WARMEST = "95";
 
-  private static final List<String> KEYS =
-      List.of("fill", "temperature", "ambient", "dissolved-gas");
+  /** Heaviest load, kg. */
+  private static final String HEAVIEST = "20";
 
+  private static final List<String> KEYS =
+      List.of(
+          "fill",
+          "temperature",
+          "ambient",
+          "humidity",
+          "dissolved-gas",
+          "detergent",
+          "load",
+          "overlap");
+
+  private final String brim;
   private final Problems problems;
   private final Values values;
 
-  BathReader(Problems problems) {
+  /**
+   * Makes a reader.
+   *
+   * @param brim volume that the tank holds at most, L
+   */
+  BathReader(String brim, Problems problems) {
+    this.brim = brim;
     this.problems = problems;
     values = new Values(problems);
   }
@@ -33,11 +48,14 @@ final class BathReader {
     Fields fields = new Fields(keys, "bath", KEYS, problems);
     fields.lacks("fill", "fill: 4.5 L");
     fields.lacks("temperature", "temperature: 19 °C");
-    Optional<Amount> fill = amount(fields, "fill", Dimension.VOLUME, "0", BRIM);
+    Optional<Amount> fill = amount(fields, "fill", Dimension.VOLUME, "0", brim);
     Optional<Amount> warmth =
         amount(fields, "temperature", Dimension.TEMPERATURE, COLDEST, WARMEST);
     Optional<Amount> ambient = amount(fields, "ambient", Dimension.TEMPERATURE, "5", "40");
     Optional<Amount> gas = amount(fields, "dissolved-gas", Dimension.FRACTION, "0", "1.2");
+    Optional<Amount> humidity = amount(fields, "humidity", Dimension.FRACTION, "0.05", "0.95");
+    Optional<Amount> detergent = amount(fields, "detergent", Dimension.FRACTION, "0", "1");
+    BathStart.Load load = load(fields);
     if (fill.isEmpty() || warmth.isEmpty()) {
       return Optional.empty();
     }
@@ -46,7 +64,22 @@ final class BathReader {
             fill.get().value(),
             warmth.get().value(),
             ambient.map(Amount::value).orElse(21.0),
-            gas.map(Amount::value).orElse(1.0)));
+            gas.map(Amount::value).orElse(1.0),
+            humidity.map(Amount::value).orElse(0.5),
+            detergent.map(Amount::value).orElse(1.0),
+            load));
+  }
+
+  private BathStart.Load load(Fields fields) {
+    if (!fields.has("load")) {
+      fields.refuse("overlap", "goes only with 'load'");
+      return BathStart.Load.NONE;
+    }
+    double kilograms =
+        amount(fields, "load", Dimension.MASS, "0", HEAVIEST).map(Amount::value).orElse(0.0);
+    double overlap =
+        amount(fields, "overlap", Dimension.FRACTION, "0", "1").map(Amount::value).orElse(0.0);
+    return new BathStart.Load(kilograms, overlap);
   }
 
   private Optional<Amount> amount(

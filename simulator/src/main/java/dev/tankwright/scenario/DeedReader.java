@@ -5,24 +5,33 @@ import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.loop.Deed;
+import dev.tankwright.plant.BasketMove;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Reads what an entry of the timeline does. */
 final class DeedReader {
-  private static final List<String> DEEDS = List.of("command", "lid", "break", "mend", "fill");
+  private static final List<String> DEEDS =
+      List.of("command", "lid", "break", "mend", "fill", "basket");
   private static final List<String> RECIPE = List.of("programme", "setpoint", "degas", "clean");
   private static final List<Command> COMMANDS =
       List.copyOf(EnumSet.complementOf(EnumSet.of(Command.NONE)));
   private static final List<FoilVerdict> FOILS = List.of(FoilVerdict.MARKED, FoilVerdict.UNMARKED);
+  private static final List<String> FOIL_WORDS = FOILS.stream().map(FoilVerdict::name).toList();
+  private static final List<String> MOVES =
+      Arrays.stream(BasketMove.values()).map(move -> move.name().toLowerCase(Locale.ROOT)).toList();
 
+  private final String brim;
   private final Problems problems;
   private final Values values;
   private final RecipeReader recipes;
   private final BreakReader breaks;
 
-  DeedReader(DeviceProfile profile, Problems problems) {
+  DeedReader(DeviceProfile profile, String brim, Problems problems) {
+    this.brim = brim;
     this.problems = problems;
     values = new Values(problems);
     recipes = new RecipeReader(profile, problems);
@@ -31,10 +40,13 @@ final class DeedReader {
 
   Optional<Deed> read(Fields fields) {
     List<String> given = DEEDS.stream().filter(fields::has).toList();
+    if (given.isEmpty() && fields.has("foil")) {
+      given = List.of("foil");
+    }
     if (given.size() != 1) {
       String text =
           given.isEmpty()
-              ? "this entry does nothing; give it one of " + String.join(", ", DEEDS)
+              ? "this entry does nothing; give it one of " + String.join(", ", DEEDS) + ", foil"
               : "an entry does one thing, this one has "
                   + String.join(" and ", given)
                   + "; make it several";
@@ -46,6 +58,8 @@ final class DeedReader {
       case "command" -> press(fields);
       case "lid" -> lid(fields);
       case "fill" -> fill(fields);
+      case "basket" -> basket(fields);
+      case "foil" -> foil(fields);
       case "break" -> breaks.read(fields);
       default -> breaks.part(fields, "mend").map(Deed.Mend::new);
     };
@@ -54,6 +68,7 @@ final class DeedReader {
   private static void refuseCompanions(Fields fields, String deed) {
     if (!deed.equals("fill")) {
       fields.refuse("temperature", "goes only with 'fill'");
+      fields.refuse("detergent", "goes only with 'fill'");
     }
     if (!deed.equals("break")) {
       fields.refuse("size", "goes only with 'break'");
@@ -61,6 +76,8 @@ final class DeedReader {
     }
     if (!deed.equals("command")) {
       RECIPE.forEach(key -> fields.refuse(key, "goes only with 'command: START'"));
+    }
+    if (!deed.equals("command") && !deed.equals("foil")) {
       fields.refuse("foil", "goes only with 'command: ACKNOWLEDGE'");
     }
   }
@@ -95,9 +112,7 @@ final class DeedReader {
   private Optional<Deed> fill(Fields fields) {
     fields.lacks("temperature", "temperature: 19 °C");
     Optional<Amount> litres =
-        fields
-            .text("fill")
-            .flatMap(t -> values.amount(t, "fill", Dimension.VOLUME, "0.001", BathReader.BRIM));
+        fields.text("fill").flatMap(t -> values.amount(t, "fill", Dimension.VOLUME, "0.001", brim));
     Optional<Amount> warmth =
         fields
             .text("temperature")
@@ -109,8 +124,34 @@ final class DeedReader {
                         Dimension.TEMPERATURE,
                         BathReader.COLDEST,
                         BathReader.WARMEST));
+    Optional<Amount> detergent =
+        fields
+            .text("detergent")
+            .flatMap(t -> values.amount(t, "detergent", Dimension.FRACTION, "0", "1"));
     return litres.isPresent() && warmth.isPresent()
-        ? Optional.of(new Deed.Fill(litres.get().value(), warmth.get().value()))
+        ? Optional.of(
+            new Deed.Fill(
+                litres.get().value(),
+                warmth.get().value(),
+                detergent.map(Amount::value).orElse(1.0)))
         : Optional.empty();
+  }
+
+  private Optional<Deed> basket(Fields fields) {
+    return fields
+        .text("basket")
+        .flatMap(text -> values.word(text, "basket", MOVES))
+        .map(word -> new Deed.MoveBasket(BasketMove.values()[MOVES.indexOf(word)]));
+  }
+
+  private Optional<Deed> foil(Fields fields) {
+    Optional<YamlNode.Text> text = fields.text("foil");
+    boolean verdict = text.map(t -> FOIL_WORDS.contains(t.value())).orElse(false);
+    if (verdict) {
+      fields.refuse("foil", "goes only with 'command: ACKNOWLEDGE' as a verdict");
+      return Optional.empty();
+    }
+    return text.flatMap(t -> values.word(t, "foil", List.of("hang")))
+        .map(word -> new Deed.HangFoil());
   }
 }

@@ -3,6 +3,7 @@ package dev.tankwright.scenario;
 import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.loop.Deed;
+import dev.tankwright.plant.BasketMove;
 import dev.tankwright.plant.PartFault;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +18,11 @@ final class DeedText {
     } else if (deed instanceof Deed.MoveLid lid) {
       return lid.open() ? "lid opened" : "lid closed";
     } else if (deed instanceof Deed.Fill fill) {
-      return Plain.number(fill.litres()) + " L filled at " + Plain.number(fill.celsius()) + " °C";
+      return fill(fill);
+    } else if (deed instanceof Deed.MoveBasket basket) {
+      return basket(basket.move());
+    } else if (deed instanceof Deed.HangFoil) {
+      return "foil hung";
     } else if (deed instanceof Deed.Break broken) {
       return broken(broken);
     } else if (deed instanceof Deed.Mend mended) {
@@ -36,6 +41,22 @@ final class DeedText {
       text.append(", for ").append(Plain.duration(broken.forMillis()));
     }
     return text.toString();
+  }
+
+  private static String fill(Deed.Fill fill) {
+    String text =
+        Plain.number(fill.litres()) + " L filled at " + Plain.number(fill.celsius()) + " °C";
+    return fill.detergent() == 1
+        ? text
+        : text + " with " + Plain.number(fill.detergent() * 100, "%") + " of its detergent";
+  }
+
+  private static String basket(BasketMove move) {
+    return switch (move) {
+      case OUT -> "basket out";
+      case IN -> "basket in";
+      case FRESH -> "fresh load in";
+    };
   }
 
   private static String press(Deed.Press press) {

@@ -26,7 +26,33 @@ enum Dimension {
   /** In s. */
   TIME("a time", "s", unit("ms", "0.001"), unit("s", "1"), unit("min", "60"), unit("h", "3600")),
   /** In W. */
-  POWER("a power", "W", unit("W", "1")),
+  POWER("a power", "W", unit("W", "1"), unit("kW", "1000")),
+  /** In kg. */
+  MASS("a mass", "kg", unit("kg", "1"), unit("g", "0.001")),
+  /** In m². */
+  AREA(
+      "an area",
+      "m²",
+      unit("m²", "1"),
+      unit("m2", "1"),
+      unit("cm²", "0.0001"),
+      unit("cm2", "0.0001")),
+  /** In mm. */
+  LENGTH("a length", "mm", unit("mm", "1"), unit("cm", "10"), unit("m", "1000")),
+  /** In J/K. */
+  HEAT_CAPACITY("a heat capacity", "J/K", unit("J/K", "1"), unit("kJ/K", "1000")),
+  /** In W/K. */
+  CONDUCTANCE("a thermal conductance", "W/K", unit("W/K", "1")),
+  /** In W/(m² K). */
+  TRANSFER("a heat transfer coefficient", "W/(m² K)", unit("W/(m² K)", "1"), unit("W/(m2 K)", "1")),
+  /** In W/L. */
+  POWER_DENSITY("a power per volume", "W/L", unit("W/L", "1")),
+  /** In cm/h. */
+  VELOCITY("a transfer velocity", "cm/h", unit("cm/h", "1"), unit("mm/h", "0.1")),
+  /** In m²/kg. */
+  SPECIFIC_SURFACE("a surface per mass", "m²/kg", unit("m²/kg", "1"), unit("m2/kg", "1")),
+  /** In L/kg. */
+  VOLUME_PER_MASS("a volume per mass", "L/kg", unit("L/kg", "1")),
   /** As a fraction of 1. */
   FRACTION("a fraction", "", unit("%", "0.01"), unit("", "1")),
   /** In Hz. */
@@ -92,6 +118,7 @@ enum Dimension {
       case POWER -> POWER;
       case TIME -> TIME;
       case FRACTION -> FRACTION;
+      case MARKS -> NUMBER;
       case SWITCH, WORD -> throw new IllegalArgumentException(quantity + " is no number");
     };
   }
@@ -106,7 +133,14 @@ enum Dimension {
       case FRACTION -> ", in % or as a plain fraction of 1";
       case FREQUENCY -> ", in Hz or kHz";
       case RESISTANCE -> ", in ohm or \u03a9";
-      case DIFFERENCE, POWER -> ", in " + base;
+      case POWER -> ", in W or kW";
+      case MASS -> ", in kg or g";
+      case AREA -> ", in m² or cm²";
+      case LENGTH -> ", in mm, cm or m";
+      case HEAT_CAPACITY -> ", in J/K or kJ/K";
+      case VELOCITY -> ", in cm/h or mm/h";
+      case DIFFERENCE, CONDUCTANCE, TRANSFER, POWER_DENSITY, SPECIFIC_SURFACE, VOLUME_PER_MASS ->
+          ", in " + base;
       case NUMBER -> " without a unit";
     };
   }

@@ -1,6 +1,7 @@
 package dev.tankwright.scenario;
 
 import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -23,6 +24,7 @@ final class DocumentReader {
           "clock",
           "seed",
           "duration",
+          "profile",
           "bath",
           "controller",
           "timeline",
@@ -57,14 +59,19 @@ final class DocumentReader {
     Optional<String> title = line(fields, "scenario", "scenario: First cycle", 120);
     Optional<String> purpose = line(fields, "purpose", "purpose: Shows a cycle", 1000);
     long duration = duration(fields);
-    Optional<BathStart> bath = fields.node("bath").flatMap(new BathReader(problems)::read);
+    BathProfile bathProfile = new ProfileChoice(fileName, problems).read(fields);
+    String brim = Amount.plain(bathProfile.levels().brimLitres());
+    Optional<BathStart> bath = fields.node("bath").flatMap(new BathReader(brim, problems)::read);
     DeviceProfile profile =
         fields
             .node("controller")
             .map(new ControllerReader(problems)::read)
             .orElseGet(DeviceProfile::sixLitre);
     List<TimelineEntry> timeline =
-        fields.node("timeline").map(new TimelineReader(profile, problems)::read).orElse(List.of());
+        fields
+            .node("timeline")
+            .map(new TimelineReader(profile, brim, problems)::read)
+            .orElse(List.of());
     List<Requirement> requirements =
         fields
             .node("requirements")
@@ -83,6 +90,7 @@ final class DocumentReader {
         clock,
         seed,
         duration,
+        bathProfile,
         bath.orElseThrow(),
         profile,
         timeline,

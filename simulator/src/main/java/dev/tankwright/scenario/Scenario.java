@@ -1,6 +1,7 @@
 package dev.tankwright.scenario;
 
 import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
 import java.time.Instant;
 import java.util.List;
@@ -16,6 +17,7 @@ import java.util.List;
  * @param clock simulated wall clock at the start of the run
  * @param seed seed of all chance in the run, 0 to 2^53 - 1
  * @param durationMillis length of the run, ms, 1 s to 24 h
+ * @param bath the bath that is simulated
  * @param start how the bath stands at the start
  * @param profile the controller's limits and times
  * @param timeline what is done, in the order of the file; may be empty
@@ -30,6 +32,7 @@ public record Scenario(
     Instant clock,
     long seed,
     long durationMillis,
+    BathProfile bath,
     BathStart start,
     DeviceProfile profile,
     List<TimelineEntry> timeline,
@@ -63,6 +66,7 @@ public record Scenario(
         clock,
         other,
         durationMillis,
+        bath,
         start,
         profile,
         timeline,

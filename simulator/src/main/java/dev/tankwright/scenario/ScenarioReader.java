@@ -1,8 +1,5 @@
 package dev.tankwright.scenario;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -35,7 +32,7 @@ public final class ScenarioReader {
    * @throws ScenarioException when it is not there, cannot be read, or is not a valid scenario
    */
   public static Scenario read(Path path) throws ScenarioException {
-    return read(path.toString(), bytes(path));
+    return read(path.toString(), FileBytes.read(path, "scenario"));
   }
 
   /**
@@ -48,7 +45,7 @@ public final class ScenarioReader {
   public static Scenario read(String fileName, byte[] content) throws ScenarioException {
     Problems problems = new Problems(fileName);
     if (content.length > LARGEST_BYTES) {
-      throw problems.stop(Place.START, tooLarge(content.length));
+      throw problems.stop(Place.START, FileBytes.tooLarge(content.length, "scenario"));
     }
     YamlNode root = YamlTree.read(YamlText.decode(content, problems), problems);
     return new DocumentReader(fileName, content, problems).read(root);
@@ -61,7 +58,7 @@ public final class ScenarioReader {
    * @throws ScenarioException as {@link #read(Path)}
    */
   public static Lint lint(Path path) throws ScenarioException {
-    return lint(path.toString(), bytes(path));
+    return lint(path.toString(), FileBytes.read(path, "scenario"));
   }
 
   /**
@@ -74,33 +71,5 @@ public final class ScenarioReader {
   public static Lint lint(String fileName, byte[] content) throws ScenarioException {
     Scenario scenario = read(fileName, content);
     return new Lint(scenario, ScenarioLint.warnings(fileName, scenario));
-  }
-
-  private static byte[] bytes(Path path) throws ScenarioException {
-    Problems problems = new Problems(path.toString());
-    if (Files.isDirectory(path)) {
-      throw problems.stop(Place.START, "this is a directory; name a scenario file in it");
-    }
-    if (!Files.exists(path)) {
-      throw problems.stop(Place.START, "there is no such file; check its name and folder");
-    }
-    if (!Files.isRegularFile(path)) {
-      throw problems.stop(Place.START, "this is no ordinary file; name a scenario file");
-    }
-    try (InputStream in = Files.newInputStream(path)) {
-      long size = Files.size(path);
-      if (size > LARGEST_BYTES) {
-        throw problems.stop(Place.START, tooLarge(size));
-      }
-      // One byte more than allowed, so that a file that grows meanwhile is still found too large.
-      return in.readNBytes(LARGEST_BYTES + 1);
-    } catch (IOException e) {
-      throw problems.stop(
-          Place.START, "the file cannot be read (" + e.getMessage() + "); check its permissions");
-    }
-  }
-
-  private static String tooLarge(long size) {
-    return "the file has " + size + " bytes; a scenario has at most " + LARGEST_BYTES;
   }
 }

@@ -7,7 +7,6 @@ import dev.tankwright.events.EventComposer;
 import dev.tankwright.events.EventOrigin;
 import dev.tankwright.loop.ClosedLoop;
 import dev.tankwright.loop.Trace;
-import dev.tankwright.plant.BathProfile;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,9 +42,7 @@ public final class ScenarioRun {
     this.scenario = scenario;
     this.version = version;
     this.events = events;
-    loop =
-        new ClosedLoop(
-            scenario.profile(), BathProfile.sixLitre(), scenario.start(), scenario.seed());
+    loop = new ClosedLoop(scenario.profile(), scenario.bath(), scenario.start(), scenario.seed());
     timeline = new Timeline(scenario.timeline());
     watches =
         scenario.requirements().stream().map(Requirement::watch).toArray(RequirementWatch[]::new);

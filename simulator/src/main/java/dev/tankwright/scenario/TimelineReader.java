@@ -22,23 +22,30 @@ final class TimelineReader {
           "degas",
           "clean",
           "foil",
+          "basket",
           "lid",
           "break",
           "size",
           "for",
           "mend",
           "fill",
-          "temperature");
+          "temperature",
+          "detergent");
   private static final List<String> MOMENTS = List.of("at", "on", "then");
 
   private final Problems problems;
   private final Values values;
   private final DeedReader deeds;
 
-  TimelineReader(DeviceProfile profile, Problems problems) {
+  /**
+   * Makes a reader.
+   *
+   * @param brim volume that the tank holds at most, L
+   */
+  TimelineReader(DeviceProfile profile, String brim, Problems problems) {
     this.problems = problems;
     values = new Values(problems);
-    deeds = new DeedReader(profile, problems);
+    deeds = new DeedReader(profile, brim, problems);
   }
 
   List<TimelineEntry> read(YamlNode node) {

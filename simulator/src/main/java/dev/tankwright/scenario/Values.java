@@ -52,7 +52,8 @@ final class Values {
     return Optional.empty();
   }
 
-  private static String bound(BigDecimal value, Dimension dimension) {
+  /** A bound of a range in words. */
+  static String bound(BigDecimal value, Dimension dimension) {
     return switch (dimension) {
       case TIME -> Plain.duration(value.movePointRight(3).longValue());
       case FRACTION -> Amount.withUnit(value.movePointRight(2), Dimension.NUMBER) + " %";

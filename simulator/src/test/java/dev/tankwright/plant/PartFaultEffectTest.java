@@ -69,7 +69,7 @@ class PartFaultEffectTest {
 
   private static void act(Bench bench, int scan) {
     switch (scan) {
-      case 100 -> bench.plant.pour(0.6, 80);
+      case 100 -> bench.plant.pour(0.6, 80, 1);
       case 500 -> bench.plant.moveLid(true);
       case 800 -> bench.plant.moveLid(false);
       case 1000 -> sound(bench, true);

@@ -70,7 +70,7 @@ class RunFolderTest {
   @Test
   void saysThatAFileIsInTheWay() throws IOException {
     Path file = Files.createFile(temp.resolve("out"));
-    refused(file, file + " is a file; name a directory for the run's files");
+    refused(file, file + " is a file; name a directory for the files");
     refused(file.resolve("below"), "The directory " + file.resolve("below") + " cannot be made");
   }
 

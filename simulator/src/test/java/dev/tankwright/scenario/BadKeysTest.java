@@ -24,7 +24,7 @@ class BadKeysTest {
             "seed: 7",
             "colour: red",
             "5:1: unknown key 'colour' in the scenario; known here: scenario, purpose, device,"
-                + " clock, seed, duration, bath, controller, timeline, requirements"),
+                + " clock, seed, duration, profile, bath, controller, timeline, requirements"),
         change(
             "seed: 7",
             "purpose: x",
@@ -54,7 +54,7 @@ class BadKeysTest {
             "seed: 7",
             "7: seed",
             "5:1: unknown key '7' in the scenario; known here: scenario, purpose, device, clock,"
-                + " seed, duration, bath, controller, timeline, requirements"));
+                + " seed, duration, profile, bath, controller, timeline, requirements"));
   }
 
   static Stream<BadFile.Case> outermost() {

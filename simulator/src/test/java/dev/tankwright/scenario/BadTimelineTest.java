@@ -99,7 +99,8 @@ class BadTimelineTest {
         change(
             "    lid: open\n",
             "",
-            "17:5: this entry does nothing; give it one of command, lid, break, mend, fill"),
+            "17:5: this entry does nothing; give it one of command, lid, break, mend, fill, basket,"
+                + " foil"),
         change(
             "    lid: open\n",
             "    lid: open\n    mend: drain-leaking\n",

@@ -73,6 +73,7 @@ class ScenariosPageTest {
     return switch (quantity) {
       case TEMPERATURE, VOLUME, POWER, TIME -> quantity.unit();
       case FRACTION -> "fraction";
+      case MARKS -> "number";
       case SWITCH -> "switch";
       case WORD -> "word";
     };

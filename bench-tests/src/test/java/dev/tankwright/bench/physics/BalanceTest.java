@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.tankwright.controller.board.Outputs;
+import dev.tankwright.plant.BasketMove;
 import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
 import dev.tankwright.plant.PartFault;
@@ -105,14 +106,15 @@ class BalanceTest {
 
   private static void happen(Plant plant, Outputs outputs, Random chance) {
     PartFault fault = PartFault.values()[chance.nextInt(PartFault.values().length)];
-    switch (chance.nextInt(8)) {
+    switch (chance.nextInt(9)) {
       case 0 -> outputs.heaterRelay = !outputs.heaterRelay;
       case 1 -> outputs.cutOffRelay = !outputs.cutOffRelay;
       case 2 -> outputs.ultrasoundEnable = !outputs.ultrasoundEnable;
       case 3 -> outputs.drainValveOpen = !outputs.drainValveOpen;
       case 4 -> plant.moveLid(chance.nextBoolean());
-      case 5 -> plant.pour(chance.nextDouble() * 6, 10 + 30 * chance.nextDouble());
-      case 6 -> plant.breakPart(fault, chance.nextDouble());
+      case 5 -> plant.pour(chance.nextDouble() * 6, 10 + 30 * chance.nextDouble(), 1);
+      case 6 -> plant.breakPart(fault, fault.usualSize());
+      case 7 -> plant.moveBasket(BasketMove.values()[chance.nextInt(BasketMove.values().length)]);
       default -> plant.mendPart(fault);
     }
     outputs.drivePermille = 200 + chance.nextInt(801);

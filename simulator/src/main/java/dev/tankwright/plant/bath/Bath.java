@@ -114,8 +114,9 @@ public final class Bath {
     y[BathState.LIQUID] -= energy;
     y[BathState.DRAIN_MASS] += taken;
     y[BathState.DRAIN_ENERGY] += energy;
-    y[BathState.OXYGEN] -= y[BathState.OXYGEN] * taken / mass;
-    y[BathState.NITROGEN] -= y[BathState.NITROGEN] * taken / mass;
+    double left = (mass - taken) / mass;
+    y[BathState.OXYGEN] *= left;
+    y[BathState.NITROGEN] *= left;
     observer.jumped(y);
   }
 
@@ -143,6 +144,11 @@ public final class Bath {
   /** Temperature of the heated wall, °C. */
   public double wallCelsius() {
     return y[BathState.WALL] / geometry.wallCapacity();
+  }
+
+  /** Temperature of the load, °C. */
+  public double loadCelsius() {
+    return y[BathState.LOAD] / loadCapacity;
   }
 
   /** Volume of the liquid, L. */

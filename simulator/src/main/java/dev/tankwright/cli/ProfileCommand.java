@@ -1,0 +1,70 @@
+package dev.tankwright.cli;
+
+import dev.tankwright.plant.BathProfile;
+import dev.tankwright.plant.facts.BathFacts;
+import dev.tankwright.report.FactsText;
+import dev.tankwright.report.ProfileFolder;
+import dev.tankwright.scenario.BuiltInBaths;
+import dev.tankwright.scenario.ProfileReader;
+import dev.tankwright.scenario.ScenarioException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+
+/** Shows what follows from a bath's profile. */
+@CommandLine.Command(
+    name = "profile",
+    description = "Show what follows from a bath's profile: times, losses, powers.",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    footer = {
+      "",
+      "Baths that come with the program: bench-3l, bench-6l, floor-28l. A file may start from one",
+      "of them by 'extends: bench-6l'. Everything is found by simulating the bath alone."
+    })
+final class ProfileCommand implements Callable<Integer> {
+  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+
+  @CommandLine.Parameters(
+      paramLabel = "NAME|FILE",
+      description = "A bath that comes with the program, or a profile in a YAML file.")
+  private String named;
+
+  @CommandLine.Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Folder for profile.html: the table, heating curves and the dry wall.")
+  private Path out;
+
+  @Override
+  public Integer call() throws BadInputException {
+    BathFacts facts = BathFacts.of(profile());
+    spec.commandLine().getOut().print(FactsText.of(facts));
+    if (out != null) {
+      ProfileFolder.write(out, facts);
+    }
+    return ExitCode.HELD;
+  }
+
+  private BathProfile profile() throws BadInputException {
+    Optional<BathProfile> builtIn = BuiltInBaths.byName(named);
+    if (builtIn.isPresent()) {
+      return builtIn.get();
+    }
+    boolean file = named.endsWith(".yaml") || named.endsWith(".yml");
+    if (!file) {
+      throw new BadInputException(
+          "tankwright: no bath is called '"
+              + named
+              + "'; known: "
+              + String.join(", ", BuiltInBaths.names())
+              + "; or name a file that ends in .yaml or .yml");
+    }
+    try {
+      return ProfileReader.read(Path.of(named));
+    } catch (ScenarioException e) {
+      throw new BadInputException(e.getMessage());
+    }
+  }
+}
