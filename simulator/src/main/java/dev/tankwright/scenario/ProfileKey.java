@@ -67,24 +67,54 @@ enum ProfileKey {
       "7200",
       p -> 1 / p.gas().bubblesPerSecond(),
       1 / GasRates.typical().bubblesPerSecond()),
-  HALF_ACTIVITY_POWER(Dimension.POWER_DENSITY, "4", "16", p -> p.effects().halfPower(), 8),
-  HALF_ACTIVITY_GAS(Dimension.FRACTION, "0.9", "1.3", p -> p.effects().gasHalf(), 1.1),
-  ACTIVITY_WIDTH(Dimension.DIFFERENCE, "20", "40", p -> p.effects().widthCelsius(), 30),
-  PLAIN_WATER_ACTIVITY(Dimension.FRACTION, "0.2", "0.5", p -> p.effects().waterShare(), 0.35),
+  HALF_ACTIVITY_POWER(
+      Dimension.POWER_DENSITY,
+      "2",
+      "30",
+      p -> p.effects().halfPower(),
+      EffectRates.typical().halfPower()),
+  HALF_ACTIVITY_GAS(
+      Dimension.FRACTION,
+      "0.5",
+      "1.5",
+      p -> p.effects().gasHalf(),
+      EffectRates.typical().gasHalf()),
+  ACTIVITY_WIDTH(
+      Dimension.DIFFERENCE,
+      "15",
+      "60",
+      p -> p.effects().widthCelsius(),
+      EffectRates.typical().widthCelsius()),
+  PLAIN_WATER_ACTIVITY(
+      Dimension.FRACTION,
+      "0.1",
+      "1",
+      p -> p.effects().waterShare(),
+      EffectRates.typical().waterShare()),
   LOAD_SHADOW(
       Dimension.VOLUME_PER_MASS,
       "0.5",
       "2",
       p -> p.effects().shadowPerKilogramPerLitre(),
       EffectRates.typical().shadowPerKilogramPerLitre()),
-  SOIL_TIME(Dimension.TIME, "100", "300", p -> 1 / p.effects().soilPerSecond(), 200),
+  SOIL_TIME(
+      Dimension.TIME,
+      "50",
+      "1000",
+      p -> 1 / p.effects().soilPerSecond(),
+      1 / EffectRates.typical().soilPerSecond()),
   FOIL_INCUBATION(
       Dimension.TIME,
-      "60",
-      "120",
+      "30",
+      "600",
       p -> p.effects().foilIncubationSeconds(),
       EffectRates.typical().foilIncubationSeconds()),
-  FOIL_TIME_PER_PIT(Dimension.TIME, "5", "20", p -> 1 / p.effects().pitsPerSecond(), 10);
+  FOIL_TIME_PER_PIT(
+      Dimension.TIME,
+      "1",
+      "60",
+      p -> 1 / p.effects().pitsPerSecond(),
+      1 / EffectRates.typical().pitsPerSecond());
 
   /** Conversions between the units of files and those of the plant. */
   static final class Metric {

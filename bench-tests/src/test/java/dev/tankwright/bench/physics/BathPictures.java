@@ -125,7 +125,7 @@ final class BathPictures {
 
   private static Curve leaking() {
     Plant plant = new Plant(SIX, new BathStart(LITRES, 21, 21, 1), 1);
-    plant.breakPart(PartFault.DRAIN_LEAKING, 1);
+    plant.breakPart(PartFault.DRAIN_LEAKING, PartFault.DRAIN_LEAKING.usualSize());
     Outputs outputs = new Outputs();
     outputs.cutOffRelay = true;
     outputs.heaterRelay = true;
