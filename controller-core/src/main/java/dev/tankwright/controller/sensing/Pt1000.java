@@ -50,8 +50,18 @@ public final class Pt1000 {
     if (milliOhm <= milliOhm(LOWEST_MILLI_C)) {
       return LOWEST_MILLI_C;
     }
-    int low = LOWEST_MILLI_C;
-    int high = HIGHEST_MILLI_C;
+    return milliCelsius(milliOhm, LOWEST_MILLI_C, HIGHEST_MILLI_C);
+  }
+
+  /**
+   * As {@link #milliCelsius(int)}, where it is known between which temperatures the answer lies.
+   *
+   * @param from m°C, at or below the answer
+   * @param to m°C, above the answer unless it is the standard's upper end
+   */
+  static int milliCelsius(int milliOhm, int from, int to) {
+    int low = from;
+    int high = to;
     while (high - low > 1) {
       int middle = low + (high - low) / 2;
       if (milliOhm(middle) <= milliOhm) {

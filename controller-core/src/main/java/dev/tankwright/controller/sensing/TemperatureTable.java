@@ -12,15 +12,22 @@ public final class TemperatureTable {
   /** Highest reading. */
   public static final int FULL_SCALE = 4095;
 
+  // A platinum sensor of 1000 Ω gains more than this many mΩ for each m°C over the whole standard.
+  private static final int LEAST_SLOPE = 2;
+
   private final int[] milliC = new int[FULL_SCALE + 1];
 
   /** Works out the table for the profile's converter range. */
   public TemperatureTable(DeviceProfile profile) {
     long low = profile.get(Parameter.SENSOR_RANGE_LOW);
     long span = profile.get(Parameter.SENSOR_RANGE_HIGH) - low;
-    for (int counts = 0; counts <= FULL_SCALE; counts++) {
-      milliC[counts] =
-          Pt1000.milliCelsius((int) (low + (counts * span + FULL_SCALE / 2) / FULL_SCALE));
+    milliC[0] = Pt1000.milliCelsius((int) low);
+    int widest = (int) (span / FULL_SCALE / LEAST_SLOPE) + 2;
+    for (int counts = 1; counts <= FULL_SCALE; counts++) {
+      int milliOhm = (int) (low + (counts * span + FULL_SCALE / 2) / FULL_SCALE);
+      int from = milliC[counts - 1];
+      int to = Math.min(Pt1000.HIGHEST_MILLI_C, from + widest);
+      milliC[counts] = Pt1000.milliCelsius(milliOhm, from, to);
     }
   }
 
