@@ -44,6 +44,7 @@ public final class HtmlReport {
     fillings.put("plot-script", plotScript);
     fillings.put("plot-licence", Resource.uplot("LICENSE"));
     fillings.put("style", style);
+    fillings.put("cautions", Resource.own("cautions.html"));
     fillings.put("script", script);
     fillings.put("data", PlotData.of(run));
     sections(fillings, run, seen);

@@ -32,6 +32,7 @@ public final class ProfilePage {
     fillings.put("plot-script", plotScript);
     fillings.put("plot-licence", Resource.uplot("LICENSE"));
     fillings.put("style", style);
+    fillings.put("cautions", Resource.own("cautions.html"));
     fillings.put("script", script);
     fillings.put("title", new Html().text(facts.profile().name()).toString());
     fillings.put("name", new Html().text(facts.profile().name()).toString());

@@ -16,6 +16,7 @@ function line(label, colour, dash) {
     label,
     dash,
     width: 2,
+    points: { show: false },
     stroke: () => ink.of(colour),
     value: (u, celsius) => (celsius == null ? "" : `${celsius.toFixed(1)} °C`),
   };
