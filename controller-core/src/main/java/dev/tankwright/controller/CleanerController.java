@@ -33,7 +33,7 @@ public final class CleanerController {
   private final Sequence sequence;
   private final Drives drives;
   private final Guard guard;
-  private final Indications indications = new Indications();
+  private final Indications indications;
   private final Demand demand = new Demand();
   private boolean pulse;
 
@@ -43,6 +43,7 @@ public final class CleanerController {
     sequence = new Sequence(profile, measured, faults, journal);
     drives = new Drives(profile);
     guard = new Guard(profile, faults, measured, drives.wanted());
+    indications = new Indications(profile);
   }
 
   /**
@@ -102,6 +103,18 @@ public final class CleanerController {
     state.beginRestore();
     carry(state);
     measured.restartClock();
+  }
+
+  /**
+   * Takes on a captured state as if no time had passed since.
+   *
+   * @param millis reading of the millisecond counter in the last scan before the capture, from
+   *     which the next scan counts
+   */
+  public void restore(StateWords state, int millis) {
+    state.beginRestore();
+    carry(state);
+    measured.resumeClock(millis);
   }
 
   private void carry(StateWords state) {

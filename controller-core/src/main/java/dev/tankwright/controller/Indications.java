@@ -1,5 +1,6 @@
 package dev.tankwright.controller;
 
+import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Outputs;
 import dev.tankwright.controller.board.Panel;
@@ -17,7 +18,16 @@ final class Indications {
   private static final int COMPLETE_BEEP_MS = 3_000;
 
   private final Buzzer buzzer = new Buzzer();
+  private final int refusalBeepMs;
+  private final int pauseBeepMs;
+  private final int completeBeepMs;
   private Phase shown = Phase.SELF_TEST;
+
+  Indications(DeviceProfile profile) {
+    refusalBeepMs = profile.beepMs(REFUSAL_BEEP_MS);
+    pauseBeepMs = profile.beepMs(PAUSE_BEEP_MS);
+    completeBeepMs = profile.beepMs(COMPLETE_BEEP_MS);
+  }
 
   void show(Sequence sequence, Measurements measured, FaultLatch faults, Outputs outputs) {
     Panel panel = outputs.panel;
@@ -49,7 +59,7 @@ final class Indications {
 
   private void beep(Sequence sequence) {
     if (sequence.hasJustRefused()) {
-      buzzer.beep(REFUSAL_BEEP_MS);
+      buzzer.beep(refusalBeepMs);
     }
     Phase phase = sequence.phase();
     if (phase == shown) {
@@ -57,9 +67,9 @@ final class Indications {
     }
     shown = phase;
     if (phase == Phase.PAUSED) {
-      buzzer.beep(PAUSE_BEEP_MS);
+      buzzer.beep(pauseBeepMs);
     } else if (phase == Phase.COMPLETE) {
-      buzzer.beep(COMPLETE_BEEP_MS);
+      buzzer.beep(completeBeepMs);
     }
   }
 

@@ -5,10 +5,14 @@ package dev.tankwright.controller.board;
  * once, when they are made.
  */
 public final class DeviceProfile {
-  private final int[] values;
+  private static final int SHORT_BEEP_MS = 1;
 
-  private DeviceProfile(int[] values) {
+  private final int[] values;
+  private final boolean shortTime;
+
+  private DeviceProfile(int[] values, boolean shortTime) {
     this.values = values;
+    this.shortTime = shortTime;
     int lowest = get(Parameter.SETPOINT_MAXIMUM) + 2_000;
     if (get(Parameter.CUT_OFF_LIMIT) < lowest) {
       throw new IllegalArgumentException(
@@ -21,7 +25,7 @@ public final class DeviceProfile {
 
   /** The six-litre bench bath. */
   public static DeviceProfile sixLitre() {
-    return new DeviceProfile(Parameter.standards());
+    return new DeviceProfile(Parameter.standards(), false);
   }
 
   /** Value of a parameter, in the parameter's unit. */
@@ -37,7 +41,27 @@ public final class DeviceProfile {
    */
   public DeviceProfile with(Parameter parameter, int value) {
     int[] changed = values.clone();
-    changed[parameter.ordinal()] = parameter.check(value);
-    return new DeviceProfile(changed);
+    changed[parameter.ordinal()] =
+        shortTime ? parameter.checkShort(value) : parameter.check(value);
+    return new DeviceProfile(changed, shortTime);
+  }
+
+  /**
+   * The same profile, in which times may from now on be as short as 1 ms and no beep outlasts a
+   * scan. For proofs about logic only, in which every state is to be visited: no device can run
+   * with such times.
+   */
+  public DeviceProfile withShortTime() {
+    return new DeviceProfile(values, true);
+  }
+
+  /** True for a profile that is good for proofs about logic only. */
+  public boolean isShortTime() {
+    return shortTime;
+  }
+
+  /** Length of a beep that usually lasts the given time, ms. */
+  public int beepMs(int usualMs) {
+    return shortTime ? SHORT_BEEP_MS : usualMs;
   }
 }

@@ -137,13 +137,27 @@ public enum Parameter {
    * @throws IllegalArgumentException when it is not; the message names the parameter and its range
    */
   public int check(int value) {
-    if (value < minimum || value > maximum) {
+    return check(value, minimum);
+  }
+
+  /** As {@link #check(int)}, with the lower end of times lifted, see {@link #shortMinimum()}. */
+  int checkShort(int value) {
+    return check(value, shortMinimum());
+  }
+
+  /** Lowest value in a profile with short times: 1 ms for a time that may not be 0. */
+  public int shortMinimum() {
+    return unit == Unit.MILLISECONDS ? Math.min(minimum, 1) : minimum;
+  }
+
+  private int check(int value, int least) {
+    if (value < least || value > maximum) {
       throw new IllegalArgumentException(
           key
               + " is "
               + value
               + "; it must lie from "
-              + minimum
+              + least
               + " to "
               + maximum
               + " ("

@@ -49,6 +49,11 @@ public final class StateWords {
     return at;
   }
 
+  /** The words themselves, for who looks at many states; as many as were made room for. */
+  public int[] words() {
+    return words;
+  }
+
   /** A captured word. */
   public int word(int index) {
     return words[index];

@@ -103,7 +103,8 @@ public final class FaultLatch {
   /** Captures or restores what outlasts a scan. */
   public void carry(StateWords state) {
     latched = state.carry(latched);
-    causes = state.carry(causes);
+    // Of a fault that is not latched nobody asks for the cause: left out, so that states repeat.
+    causes = state.carry(causes & latched);
   }
 
   private static int bits(Severity severity) {

@@ -80,6 +80,11 @@ public final class Measurements {
     lid.carry(state);
   }
 
+  /** Takes the millisecond counter up where it stood, after a restore. */
+  public void resumeClock(int millis) {
+    clock.resume(millis);
+  }
+
   /** Takes the millisecond counter up anew, after a restore. */
   public void restartClock() {
     clock.restart();

@@ -53,6 +53,12 @@ public final class ScanClock {
     stalledScans = state.carry(stalledScans);
   }
 
+  /** Takes the counter up where it stood, so that the next scan counts from there. */
+  void resume(int millis) {
+    started = true;
+    lastMillis = millis;
+  }
+
   /** Takes the counter up anew: the next scan counts as 0 ms. */
   void restart() {
     started = false;

@@ -1,0 +1,146 @@
+package dev.tankwright.explore;
+
+import dev.tankwright.controller.board.Command;
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.FoilVerdict;
+import dev.tankwright.controller.board.Parameter;
+import dev.tankwright.controller.board.Programme;
+import dev.tankwright.controller.board.Recipe;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * Everything that the world can do in a scan: lid, level, temperature, mains and keys are free, and
+ * so is what faulty parts say. Every choice stands once, in a fixed order.
+ */
+final class Choices {
+  private static final boolean NEIGHBOURS = false;
+  private static final int SHORT_RUN = ShortTimes.SCAN_MS;
+  private static final int LONG_RUN = 2 * ShortTimes.SCAN_MS;
+
+  private final Temperatures temperatures;
+  private final List<Key> keys;
+  private final List<Choice> all;
+  private final int[][] following;
+
+  /**
+   * Works out the choices.
+   *
+   * @param profile limits with short times
+   * @param faulty parts that are faulty
+   */
+  Choices(DeviceProfile profile, Set<Part> faulty) {
+    temperatures = new Temperatures(profile);
+    keys = keys(profile);
+    Set<Choice> set = new LinkedHashSet<>();
+    nominal().forEach(choice -> set.addAll(freed(choice, faulty)));
+    all = List.copyOf(set);
+    following = new int[NEIGHBOURS ? temperatures.count() : 1][];
+    for (int from = 0; from < following.length; from++) {
+      int present = from;
+      following[from] =
+          IntStream.range(0, all.size())
+              .filter(i -> !NEIGHBOURS || Math.abs(all.get(i).temperature() - present) <= 1)
+              .toArray();
+    }
+  }
+
+  private List<Choice> freed(Choice choice, Set<Part> faulty) {
+    List<Choice> freed = List.of(choice);
+    for (Part part : faulty) {
+      freed = freed.stream().flatMap(c -> part.freed(c, temperatures).stream()).toList();
+    }
+    return freed;
+  }
+
+  private List<Choice> nominal() {
+    List<Choice> nominal = new ArrayList<>();
+    for (int temperature = 0; temperature < temperatures.count(); temperature++) {
+      int counts = temperatures.counts(temperature);
+      for (Key key : keys) {
+        for (int pins = 0; pins < 12; pins++) {
+          boolean closed = pins % 2 == 0;
+          boolean mains = pins / 2 % 2 == 0;
+          boolean minimum = pins / 4 < 2;
+          boolean fill = pins / 4 < 1;
+          nominal.add(
+              new Choice(
+                  NEIGHBOURS ? temperature : 0, counts, counts, closed, !closed, minimum, fill, Answer.FOLLOWS,
+                  Answer.FOLLOWS, Answer.FOLLOWS, Answer.FOLLOWS, false, mains, Step.USUAL, key));
+        }
+      }
+    }
+    return nominal;
+  }
+
+  private List<Key> keys(DeviceProfile profile) {
+    int setpoint = temperatures.setpointMilliC();
+    int tooHot = profile.get(Parameter.SETPOINT_MAXIMUM) + 1;
+    return List.of(
+        Key.NONE,
+        Key.start(new Recipe(Programme.CUSTOM, setpoint, LONG_RUN, SHORT_RUN)),
+        Key.start(new Recipe(Programme.DEGAS_ONLY, setpoint, SHORT_RUN, 0)),
+        Key.start(new Recipe(Programme.FOIL_CHECK, setpoint, SHORT_RUN, SHORT_RUN)),
+        Key.start(new Recipe(Programme.CUSTOM, tooHot, SHORT_RUN, SHORT_RUN)),
+        Key.start(null),
+        Key.of(Command.PAUSE),
+        Key.of(Command.RESUME),
+        Key.of(Command.STOP),
+        Key.acknowledge(FoilVerdict.NONE),
+        Key.acknowledge(FoilVerdict.MARKED),
+        Key.acknowledge(FoilVerdict.UNMARKED),
+        Key.of(Command.DRAIN),
+        Key.of(Command.FRESH_SOLUTION),
+        Key.of(Command.RESET));
+  }
+
+  /** Every choice. */
+  List<Choice> all() {
+    return all;
+  }
+
+  /** Which choices can follow a scan in which the bath had the given class of temperature. */
+  int[] after(int temperature) {
+    return following[temperature];
+  }
+
+  /** How many classes of temperature the bath has. */
+  int temperatures() {
+    return following.length;
+  }
+
+  /** Where the bath begins: warm enough, so that both neighbours follow. */
+  int firstTemperature() {
+    return 0;
+  }
+
+  /**
+   * The choice with every part healthy, the lid closed, the tank full, the bath as cold as it can
+   * become from the given class, and a key pressed.
+   */
+  int healthy(int temperature, Command command) {
+    int colder = NEIGHBOURS ? Math.max(0, temperature - 1) : 0;
+    FoilVerdict verdict =
+        command == Command.ACKNOWLEDGE ? FoilVerdict.MARKED : FoilVerdict.NONE;
+    Key key = command == Command.NONE ? Key.NONE : new Key(command, null, verdict, true);
+    int counts = temperatures.counts(colder);
+    for (int i = 0; i < all.size(); i++) {
+      Choice c = all.get(i);
+      boolean calm = c.mains() && c.step() == Step.USUAL && !c.generatorFault();
+      boolean level = c.minimum() && c.fillMark() && c.lidMake() && !c.lidBreak();
+      boolean sensors = c.temperature() == colder && c.control() == counts && c.cutOff() == counts;
+      boolean answers =
+          c.openEnd() == Answer.FOLLOWS
+              && c.closedEnd() == Answer.FOLLOWS
+              && c.current() == Answer.FOLLOWS
+              && c.running() == Answer.FOLLOWS;
+      if (calm && answers && level && sensors && c.key().equals(key)) {
+        return i;
+      }
+    }
+    throw new IllegalStateException("no healthy choice with " + key);
+  }
+}

@@ -1,0 +1,123 @@
+package dev.tankwright.explore;
+
+import dev.tankwright.controller.board.DeviceProfile;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.Consumer;
+
+/**
+ * Explores set after set of faulty parts: none, each alone, each two together. Each set is explored
+ * by one thread with states of its own, so the results do not depend on the number of threads.
+ */
+public final class Exploration {
+  private final DeviceProfile profile;
+  private final Explorer.Limits limits;
+
+  /**
+   * Makes an exploration.
+   *
+   * @param profile a device's limits; times are shortened here
+   * @param mostStates at how many states a set is given up, at least 1
+   */
+  public Exploration(DeviceProfile profile, int mostStates) {
+    this(profile, mostStates, false);
+  }
+
+  /**
+   * As {@link #Exploration(DeviceProfile, int)}.
+   *
+   * @param toFirst whether a set is left at its first broken rule
+   */
+  public Exploration(DeviceProfile profile, int mostStates, boolean toFirst) {
+    this.profile = ShortTimes.of(profile);
+    limits = new Explorer.Limits(mostStates, false, toFirst);
+  }
+
+  /** The profile with the times that are explored. */
+  public DeviceProfile shortened() {
+    return profile;
+  }
+
+  /** No faulty part, and each alone. */
+  public static List<Set<Part>> singles() {
+    List<Set<Part>> sets = new ArrayList<>();
+    sets.add(EnumSet.noneOf(Part.class));
+    for (Part part : Part.values()) {
+      sets.add(EnumSet.of(part));
+    }
+    return sets;
+  }
+
+  /** As {@link #singles()}, and each two together. */
+  public static List<Set<Part>> pairs() {
+    List<Set<Part>> sets = singles();
+    for (Part one : Part.values()) {
+      for (Part other : Part.values()) {
+        if (one.compareTo(other) < 0) {
+          sets.add(EnumSet.of(one, other));
+        }
+      }
+    }
+    return sets;
+  }
+
+  /** Explores one set in this thread. */
+  public SetResult explore(Set<Part> faulty) {
+    return new Explorer(profile, faulty, limits).explore();
+  }
+
+  /**
+   * Explores many sets.
+   *
+   * @param threads how many at a time, at least 1
+   * @param done told each result as it comes, by one thread at a time, in no fixed order
+   * @return the results in the order of the sets
+   */
+  public List<SetResult> explore(List<Set<Part>> sets, int threads, Consumer<SetResult> done) {
+    ExecutorService workers = Executors.newFixedThreadPool(threads, Exploration::worker);
+    try {
+      List<Future<SetResult>> running = new ArrayList<>();
+      for (Set<Part> faulty : sets) {
+        running.add(
+            workers.submit(
+                () -> {
+                  SetResult result = explore(faulty);
+                  synchronized (this) {
+                    done.accept(result);
+                  }
+                  return result;
+                }));
+      }
+      return results(running);
+    } finally {
+      workers.shutdownNow();
+    }
+  }
+
+  private static List<SetResult> results(List<Future<SetResult>> running) {
+    List<SetResult> results = new ArrayList<>();
+    for (Future<SetResult> future : running) {
+      try {
+        results.add(future.get());
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        throw new IllegalStateException("the exploration was interrupted", e);
+      } catch (ExecutionException e) {
+        throw new IllegalStateException("the exploration failed: " + e.getCause(), e.getCause());
+      }
+    }
+    return results;
+  }
+
+  private static Thread worker(Runnable work) {
+    Thread thread = new Thread(work, "explore");
+    thread.setDaemon(true);
+    return thread;
+  }
+}

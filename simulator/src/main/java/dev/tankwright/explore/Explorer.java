@@ -1,0 +1,173 @@
+package dev.tankwright.explore;
+
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Inputs;
+import dev.tankwright.controller.board.Phase;
+import dev.tankwright.controller.board.StateWords;
+import dev.tankwright.rule.Rule;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * Explores one set of faulty parts, breadth first, so that the way by which a state is first
+ * reached is a shortest one. One thread; made for one exploration.
+ */
+final class Explorer {
+  private static final int TOLD_WORDS = 6;
+
+  private final DeviceProfile profile;
+  private final Set<Part> faulty;
+  private final Limits limits;
+  private final Choices choices;
+  private final Bench bench;
+  private final Recovery recovery;
+  private final StateWords from = Bench.words();
+  private final StateWords to = Bench.words();
+  private final Origins origins = new Origins();
+  private final Map<Rule, int[]> broken = new EnumMap<>(Rule.class);
+  private StateSet states;
+  private Successors successors;
+  private Mirrors mirrors;
+  private long transitions;
+
+  /**
+   * How far an exploration goes.
+   *
+   * @param states most states
+   * @param heatAtRest whether the bath may be kept warm in STANDBY and COMPLETE
+   * @param toFirst whether to stop at the first broken rule
+   */
+  record Limits(int states, boolean heatAtRest, boolean toFirst) {}
+
+  Explorer(DeviceProfile profile, Set<Part> faulty, Limits limits) {
+    this.profile = profile;
+    this.faulty = faulty;
+    this.limits = limits;
+    choices = new Choices(profile, faulty);
+    bench = new Bench(profile, choices, limits.heatAtRest());
+    recovery = new Recovery(choices, choices.temperatures());
+  }
+
+  SetResult explore() {
+    mirrors = Mirrors.find(new Bench(profile, choices, limits.heatAtRest()), choices);
+    bench.start(from);
+    states = new StateSet(from.size());
+    successors = new Successors(from.size());
+    mirrors.settle(from.words());
+    states.add(from.words());
+    origins.reached(0, Origins.NOWHERE, 0);
+    int next = 0;
+    while (next < states.count() && states.count() <= limits.states() && !isDone()) {
+      expand(next++);
+    }
+    boolean complete = next == states.count();
+    if (complete && broken.isEmpty()) {
+      int stuck = Recovery.firstStuck(origins, states.count());
+      if (stuck >= 0) {
+        broken.put(Rule.STANDBY_IN_REACH, origins.path(stuck));
+      }
+    }
+    return result(complete);
+  }
+
+  private boolean isDone() {
+    return limits.toFirst() && !broken.isEmpty();
+  }
+
+  /** Looks at everything that can follow a state. */
+  private void expand(int state) {
+    states.get(state, from.words());
+    bench.look(from);
+    int temperature = bench.world().temperature();
+    Phase phase = bench.watch().phase();
+    int back = recovery.choice(temperature, phase);
+    boolean arrived = phase == Phase.STANDBY || bench.watch().needsService();
+    if (arrived) {
+      origins.recovers(state, state);
+    }
+    successors.clear();
+    int[] following = choices.after(temperature);
+    for (int choice : following) {
+      int target = follow(state, choice);
+      if (choice == back && !arrived) {
+        origins.recovers(state, target);
+      }
+    }
+    transitions += following.length;
+  }
+
+  /** The state in which one choice leaves the controller; -1 when it breaks a rule. */
+  private int follow(int state, int choice) {
+    Rule rule = bench.scan(from, choice, to);
+    if (rule != null) {
+      note(rule, state, choice);
+      return Origins.NOWHERE;
+    }
+    int[] words = to.words();
+    mirrors.settle(words);
+    int known = successors.find(words);
+    if (known >= 0) {
+      return known;
+    }
+    int added = states.add(words);
+    int target = added >= 0 ? added : -1 - added;
+    if (added >= 0) {
+      origins.reached(added, state, choice);
+    }
+    successors.put(words, target);
+    return target;
+  }
+
+  private void note(Rule rule, int state, int choice) {
+    if (!broken.containsKey(rule)) {
+      int[] path = origins.path(state);
+      int[] whole = Arrays.copyOf(path, path.length + 1);
+      whole[path.length] = choice;
+      broken.put(rule, whole);
+    }
+  }
+
+  private SetResult result(boolean complete) {
+    List<Violation> violations = new ArrayList<>();
+    broken.forEach((rule, path) -> violations.add(violation(rule, path)));
+    return new SetResult(
+        name(faulty),
+        states.count(),
+        transitions,
+        origins.depth(states.count() - 1),
+        states.bytes() + origins.bytes(),
+        complete,
+        violations,
+        Growth.of(states, TOLD_WORDS));
+  }
+
+  /** Goes the way once more, to tell what stood on the pins. */
+  private Violation violation(Rule rule, int[] path) {
+    Bench again = new Bench(profile, choices, limits.heatAtRest());
+    StateWords state = Bench.words();
+    again.start(state);
+    List<PinScan> scans = new ArrayList<>();
+    int counter = -ShortTimes.SCAN_MS;
+    for (int choice : path) {
+      Choice c = again.world().choice(choice);
+      counter = c.step() == Step.WRAPPING ? c.step().from + c.step().millis
+          : counter + c.step().millis;
+      again.scan(state, choice, state);
+      Inputs in = again.world().pinsOf(choice);
+      scans.add(PinScan.of(in, counter, c.key().fresh()));
+    }
+    RuntimeException thrown = again.thrown();
+    return new Violation(rule, name(faulty), scans, thrown == null ? "" : thrown.toString());
+  }
+
+  static String name(Set<Part> faulty) {
+    return faulty.isEmpty()
+        ? "none"
+        : faulty.stream().map(Part::key).collect(Collectors.joining(" and "));
+  }
+}

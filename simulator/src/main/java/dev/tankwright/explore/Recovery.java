@@ -1,0 +1,79 @@
+package dev.tankwright.explore;
+
+import dev.tankwright.controller.board.Command;
+import dev.tankwright.controller.board.Phase;
+import java.util.Arrays;
+
+/**
+ * The way back to STANDBY: in every state the parts are healthy again and the operator presses what
+ * the panel suggests. Each state has one such step, and it leads to a state that was explored too.
+ */
+final class Recovery {
+  private static final byte UNKNOWN = 0;
+  private static final byte UNDER_WAY = 1;
+  private static final byte RETURNS = 2;
+  private static final byte STUCK = 3;
+
+  private final int[] healthy;
+
+  Recovery(Choices choices, int temperatures) {
+    healthy = new int[temperatures * Phase.count()];
+    for (int temperature = 0; temperature < temperatures; temperature++) {
+      for (Phase phase : Phase.values()) {
+        healthy[temperature * Phase.count() + phase.ordinal()] =
+            choices.healthy(temperature, key(phase));
+      }
+    }
+  }
+
+  private static Command key(Phase phase) {
+    return switch (phase) {
+      case SELF_TEST, STANDBY -> Command.NONE;
+      case HEATING, DEGASSING, CLEANING, PAUSED, DRAINING -> Command.STOP;
+      case COMPLETE -> Command.ACKNOWLEDGE;
+      case LOCKOUT -> Command.RESET;
+    };
+  }
+
+  /** What the world does in this state on the way back. */
+  int choice(int temperature, Phase phase) {
+    return healthy[temperature * Phase.count() + phase.ordinal()];
+  }
+
+  /**
+   * The first state from which the way back does not lead to STANDBY, or -1. A state that points at
+   * itself has arrived, or needs none.
+   */
+  static int firstStuck(Origins origins, int states) {
+    byte[] known = new byte[states];
+    Arrays.fill(known, UNKNOWN);
+    for (int state = 0; state < states; state++) {
+      if (resolve(state, origins, known) == STUCK) {
+        return state;
+      }
+    }
+    return -1;
+  }
+
+  private static byte resolve(int from, Origins origins, byte[] known) {
+    int state = from;
+    while (known[state] == UNKNOWN) {
+      known[state] = UNDER_WAY;
+      int next = origins.recovery(state);
+      if (next == state) {
+        known[state] = RETURNS;
+        break;
+      }
+      if (next == Origins.NOWHERE) {
+        known[state] = STUCK;
+        break;
+      }
+      state = next;
+    }
+    byte end = known[state] == UNDER_WAY ? STUCK : known[state];
+    for (int s = from; known[s] == UNDER_WAY; s = origins.recovery(s)) {
+      known[s] = end;
+    }
+    return end;
+  }
+}

@@ -1,0 +1,184 @@
+package dev.tankwright.rule;
+
+import dev.tankwright.controller.board.Command;
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Fault;
+import dev.tankwright.controller.board.Inputs;
+import dev.tankwright.controller.board.NoticeKind;
+import dev.tankwright.controller.board.NoticeRing;
+import dev.tankwright.controller.board.Outputs;
+import dev.tankwright.controller.board.Parameter;
+import dev.tankwright.controller.board.Phase;
+import dev.tankwright.controller.board.StateWords;
+
+/**
+ * Watches scan after scan and tells which rule is broken. It hears the notices of a scan, then
+ * looks at pins and outputs. What it remembers between scans can be captured and restored like the
+ * controller's own state. Allocates nothing after construction. Not thread-safe.
+ */
+public final class RuleWatch implements NoticeRing.Taker {
+  private static final int WET = -1;
+
+  private final ActuatorRules actuators;
+  private final PinCauses pinCauses;
+  private final int scanMaximumMs;
+  private final int dryTimeMs;
+  private final int cutOffTimeMs;
+  private final int hotFromCounts;
+  private final ScanMoment moment = new ScanMoment();
+
+  private Phase phase = Phase.SELF_TEST;
+  private boolean pulse;
+  private int dryMs = WET;
+  private int hotMs = WET;
+  private int latched;
+  private int causes;
+  private int remainingMs;
+
+  // Of this scan only, from its notices.
+  private int toldPhase = Phase.SELF_TEST.ordinal();
+  private boolean started;
+  private Rule heard;
+
+  /**
+   * Makes a watch for a controller that has just been powered up.
+   *
+   * @param profile the device's limits
+   * @param heatAtRest whether the bath may be kept warm in STANDBY and COMPLETE
+   */
+  public RuleWatch(DeviceProfile profile, boolean heatAtRest) {
+    actuators = new ActuatorRules(profile, heatAtRest);
+    pinCauses = new PinCauses(profile);
+    scanMaximumMs = profile.get(Parameter.SCAN_MAXIMUM);
+    dryTimeMs = profile.get(Parameter.DRY_TIME);
+    cutOffTimeMs = profile.get(Parameter.CUT_OFF_TIME);
+    hotFromCounts = new PinLimits(profile).countsFrom(profile.get(Parameter.CUT_OFF_LIMIT));
+  }
+
+  @Override
+  public void take(NoticeKind kind, int first, int second, long uptimeMs) {
+    switch (kind) {
+      case PHASE_CHANGED -> phaseTold(first, second);
+      case FAULT_RAISED -> faultTold(Fault.of(first).bit(), 0);
+      case FAULT_CLEARED -> faultTold(Fault.of(first).bit(), -1);
+      case CYCLE_STARTED -> started = true;
+      case NOTICES_LOST -> heard = Rule.NO_NOTICE_LOST;
+      default -> {}
+    }
+  }
+
+  private void phaseTold(int from, int to) {
+    if (from != toldPhase || !PhaseRules.isLine(from, to)) {
+      heard = Rule.PHASES_BY_TABLE;
+    }
+    toldPhase = to;
+  }
+
+  private void faultTold(int bit, int expected) {
+    if ((latched & bit) != (bit & expected)) {
+      heard = Rule.FAULTS_TOLD_ONCE;
+    }
+    latched ^= bit;
+  }
+
+  /**
+   * Judges a scan after its notices were heard.
+   *
+   * @param in what stood on the pins
+   * @param stepMs how far the counter moved since the scan before, ms; 0 for the first scan
+   * @param news whether a command is new in this scan
+   * @param out what the scan drives
+   * @return the first rule that is broken, or {@code null}
+   */
+  public Rule check(Inputs in, int stepMs, boolean news, Outputs out) {
+    int latchedBefore = moment.latched;
+    ScanMoment m = begin(in, stepMs, news, out);
+    Rule broken = heard;
+    if (broken == null) {
+      broken = actuators.broken(m);
+    }
+    if (broken == null) {
+      broken = FaultRules.broken(latched, out);
+    }
+    if (broken == null) {
+      boolean barred = causes != 0 || (latchedBefore & FaultRules.SERVICE) != 0;
+      broken = PhaseRules.broken(m, barred);
+    }
+    if (broken == null) {
+      broken = bookkeeping(out);
+    }
+    remember(in, out);
+    return broken;
+  }
+
+  private ScanMoment begin(Inputs in, int stepMs, boolean news, Outputs out) {
+    int dtMs = stepMs < 0 || stepMs > scanMaximumMs ? scanMaximumMs : stepMs;
+    dryMs = lasted(!in.minimumLevelWet, dryMs, dtMs, dryTimeMs);
+    boolean hot =
+        in.cutOffSensorCounts >= hotFromCounts && PinLimits.isBelievable(in.cutOffSensorCounts);
+    hotMs = lasted(hot, hotMs, dtMs, cutOffTimeMs);
+    ScanMoment m = moment;
+    m.in = in;
+    m.out = out;
+    m.before = phase;
+    m.command = news && in.command != null ? in.command : Command.NONE;
+    m.latched = latched;
+    m.dry = dryMs >= dryTimeMs;
+    m.hot = hotMs >= cutOffTimeMs;
+    return m;
+  }
+
+  private static int lasted(boolean condition, int soFarMs, int dtMs, int limitMs) {
+    if (!condition) {
+      return WET;
+    }
+    return soFarMs == WET ? 0 : Math.min(limitMs, soFarMs + dtMs);
+  }
+
+  private Rule bookkeeping(Outputs out) {
+    if (toldPhase != out.panel.phase.ordinal()) {
+      return Rule.PHASES_BY_TABLE;
+    }
+    int left = out.panel.remainingMs;
+    boolean grew = !started && left > remainingMs;
+    if (grew || (!out.panel.phase.isInCycle() && left != 0)) {
+      return Rule.TIME_LEFT_FALLS;
+    }
+    return out.watchdogPulse == pulse ? Rule.WATCHDOG_PULSES : null;
+  }
+
+  private void remember(Inputs in, Outputs out) {
+    phase = out.panel.phase;
+    toldPhase = phase.ordinal();
+    pulse = out.watchdogPulse;
+    remainingMs = out.panel.remainingMs;
+    causes = latched == 0 ? 0 : pinCauses.present(latched, in);
+    started = false;
+    heard = null;
+  }
+
+  /** Phase after the last scan. */
+  public Phase phase() {
+    return phase;
+  }
+
+  /** True when a fault is announced that only service clears. */
+  public boolean needsService() {
+    return (latched & FaultRules.SERVICE) != 0;
+  }
+
+  /** Writes or reads what outlasts a scan. */
+  public void carry(StateWords state) {
+    phase = Phase.of(state.carry(phase.ordinal()));
+    pulse = state.carry(pulse);
+    dryMs = state.carry(dryMs);
+    hotMs = state.carry(hotMs);
+    latched = state.carry(latched);
+    causes = state.carry(causes);
+    remainingMs = state.carry(remainingMs);
+    moment.latched = latched;
+    toldPhase = phase.ordinal();
+    started = false;
+    heard = null;
+  }
+}
