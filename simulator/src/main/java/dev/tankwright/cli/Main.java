@@ -11,7 +11,13 @@ import picocli.CommandLine;
 @CommandLine.Command(
     name = "tankwright",
     description = "The bench for the control logic of a benchtop ultrasonic instrument cleaner.",
-    subcommands = {RunCommand.class, LintCommand.class, PhasesCommand.class, ProfileCommand.class},
+    subcommands = {
+      RunCommand.class,
+      LintCommand.class,
+      ExploreCommand.class,
+      PhasesCommand.class,
+      ProfileCommand.class
+    },
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     synopsisSubcommandLabel = "COMMAND",

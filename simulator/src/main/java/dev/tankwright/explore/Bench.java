@@ -23,6 +23,8 @@ final class Bench {
   private final Outputs out = new Outputs();
   private final boolean heatAtRest;
   private RuntimeException thrown;
+  private boolean stays;
+  private int millis;
 
   Bench(DeviceProfile profile, Choices choices, boolean heatAtRest) {
     this.profile = profile;
@@ -46,12 +48,17 @@ final class Bench {
    */
   Rule scan(StateWords from, int choice, StateWords to) {
     Step step = world.choice(choice).step();
-    controller.restore(from, step.from);
-    watch.carry(from);
-    world.carry(from);
-    if (!world.hasBegun()) {
-      controller.restore(from);
+    if (!stays || step == Step.WRAPPING) {
+      millis = step.from;
+      controller.restore(from, millis);
+      watch.carry(from);
+      world.carry(from);
+      if (!world.hasBegun()) {
+        controller.restore(from);
+      }
     }
+    stays = false;
+    millis += step.millis;
     Rule broken = scan(choice);
     controller.capture(to);
     watch.carry(to);
@@ -59,9 +66,18 @@ final class Bench {
     return broken;
   }
 
+  /**
+   * The last scan has led back to the state from which it came, so the next one from there needs no
+   * restoring.
+   */
+  void stay() {
+    stays = true;
+  }
+
   /** One scan from the present state. */
   private Rule scan(int choice) {
     Inputs in = world.pins(choice);
+    in.millis = millis;
     Choice c = world.choice(choice);
     Rule broken;
     try {
@@ -69,8 +85,8 @@ final class Bench {
       if (!controller.notices().isEmpty()) {
         controller.notices().drain(watch);
       }
-      int millis = world.hasBegun() ? c.step().millis : 0;
-      broken = watch.check(in, millis, world.hasBegun() && c.key().fresh(), out);
+      int stepMs = world.hasBegun() ? c.step().millis : 0;
+      broken = watch.check(in, stepMs, world.hasBegun() && c.key().fresh(), out);
     } catch (RuntimeException e) {
       return afresh(e);
     }
@@ -95,6 +111,7 @@ final class Bench {
 
   /** Takes on a state without a scan, to look at it. */
   void look(StateWords state) {
+    stays = false;
     controller.restore(state);
     watch.carry(state);
     world.carry(state);

@@ -38,55 +38,172 @@ record Choice(
 
   Choice withControl(int counts) {
     return new Choice(
-        temperature, counts, cutOff, lidMake, lidBreak, minimum, fillMark, openEnd, closedEnd,
-        current, running, generatorFault, mains, step, key);
+        temperature,
+        counts,
+        cutOff,
+        lidMake,
+        lidBreak,
+        minimum,
+        fillMark,
+        openEnd,
+        closedEnd,
+        current,
+        running,
+        generatorFault,
+        mains,
+        step,
+        key);
   }
 
   Choice withCutOff(int counts) {
     return new Choice(
-        temperature, control, counts, lidMake, lidBreak, minimum, fillMark, openEnd, closedEnd,
-        current, running, generatorFault, mains, step, key);
+        temperature,
+        control,
+        counts,
+        lidMake,
+        lidBreak,
+        minimum,
+        fillMark,
+        openEnd,
+        closedEnd,
+        current,
+        running,
+        generatorFault,
+        mains,
+        step,
+        key);
   }
 
   Choice withLid(boolean make, boolean broken) {
     return new Choice(
-        temperature, control, cutOff, make, broken, minimum, fillMark, openEnd, closedEnd,
-        current, running, generatorFault, mains, step, key);
+        temperature,
+        control,
+        cutOff,
+        make,
+        broken,
+        minimum,
+        fillMark,
+        openEnd,
+        closedEnd,
+        current,
+        running,
+        generatorFault,
+        mains,
+        step,
+        key);
   }
 
   Choice withLevel(boolean low, boolean high) {
     return new Choice(
-        temperature, control, cutOff, lidMake, lidBreak, low, high, openEnd, closedEnd,
-        current, running, generatorFault, mains, step, key);
+        temperature,
+        control,
+        cutOff,
+        lidMake,
+        lidBreak,
+        low,
+        high,
+        openEnd,
+        closedEnd,
+        current,
+        running,
+        generatorFault,
+        mains,
+        step,
+        key);
   }
 
   Choice withDrain(Answer open, Answer closed) {
     return new Choice(
-        temperature, control, cutOff, lidMake, lidBreak, minimum, fillMark, open, closed,
-        current, running, generatorFault, mains, step, key);
+        temperature,
+        control,
+        cutOff,
+        lidMake,
+        lidBreak,
+        minimum,
+        fillMark,
+        open,
+        closed,
+        current,
+        running,
+        generatorFault,
+        mains,
+        step,
+        key);
   }
 
   Choice withCurrent(Answer answer) {
     return new Choice(
-        temperature, control, cutOff, lidMake, lidBreak, minimum, fillMark, openEnd, closedEnd,
-        answer, running, generatorFault, mains, step, key);
+        temperature,
+        control,
+        cutOff,
+        lidMake,
+        lidBreak,
+        minimum,
+        fillMark,
+        openEnd,
+        closedEnd,
+        answer,
+        running,
+        generatorFault,
+        mains,
+        step,
+        key);
   }
 
   Choice withGenerator(Answer runs, boolean fault) {
     return new Choice(
-        temperature, control, cutOff, lidMake, lidBreak, minimum, fillMark, openEnd, closedEnd,
-        current, runs, fault, mains, step, key);
+        temperature,
+        control,
+        cutOff,
+        lidMake,
+        lidBreak,
+        minimum,
+        fillMark,
+        openEnd,
+        closedEnd,
+        current,
+        runs,
+        fault,
+        mains,
+        step,
+        key);
   }
 
   Choice withStep(Step other) {
     return new Choice(
-        temperature, control, cutOff, lidMake, lidBreak, minimum, fillMark, openEnd, closedEnd,
-        current, running, generatorFault, mains, other, key);
+        temperature,
+        control,
+        cutOff,
+        lidMake,
+        lidBreak,
+        minimum,
+        fillMark,
+        openEnd,
+        closedEnd,
+        current,
+        running,
+        generatorFault,
+        mains,
+        other,
+        key);
   }
 
   Choice withKey(Key other) {
     return new Choice(
-        temperature, control, cutOff, lidMake, lidBreak, minimum, fillMark, openEnd, closedEnd,
-        current, running, generatorFault, mains, step, other);
+        temperature,
+        control,
+        cutOff,
+        lidMake,
+        lidBreak,
+        minimum,
+        fillMark,
+        openEnd,
+        closedEnd,
+        current,
+        running,
+        generatorFault,
+        mains,
+        step,
+        other);
   }
 }

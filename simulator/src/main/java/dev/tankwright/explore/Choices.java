@@ -18,9 +18,19 @@ import java.util.stream.IntStream;
  */
 final class Choices {
   private static final boolean NEIGHBOURS = false;
+  private static final List<Command> PLAIN =
+      List.of(
+          Command.PAUSE,
+          Command.RESUME,
+          Command.STOP,
+          Command.DRAIN,
+          Command.FRESH_SOLUTION,
+          Command.RESET);
+  private static final int PINS = 12;
   private static final int SHORT_RUN = ShortTimes.SCAN_MS;
   private static final int LONG_RUN = 2 * ShortTimes.SCAN_MS;
 
+  private final Detail detail;
   private final Temperatures temperatures;
   private final List<Key> keys;
   private final List<Choice> all;
@@ -31,9 +41,11 @@ final class Choices {
    *
    * @param profile limits with short times
    * @param faulty parts that are faulty
+   * @param detail how finely the world is divided
    */
-  Choices(DeviceProfile profile, Set<Part> faulty) {
-    temperatures = new Temperatures(profile);
+  Choices(DeviceProfile profile, Set<Part> faulty, Detail detail) {
+    this.detail = detail;
+    temperatures = new Temperatures(profile, detail);
     keys = keys(profile);
     Set<Choice> set = new LinkedHashSet<>();
     nominal().forEach(choice -> set.addAll(freed(choice, faulty)));
@@ -59,42 +71,63 @@ final class Choices {
   private List<Choice> nominal() {
     List<Choice> nominal = new ArrayList<>();
     for (int temperature = 0; temperature < temperatures.count(); temperature++) {
-      int counts = temperatures.counts(temperature);
-      for (Key key : keys) {
-        for (int pins = 0; pins < 12; pins++) {
-          boolean closed = pins % 2 == 0;
-          boolean mains = pins / 2 % 2 == 0;
-          boolean minimum = pins / 4 < 2;
-          boolean fill = pins / 4 < 1;
-          nominal.add(
-              new Choice(
-                  NEIGHBOURS ? temperature : 0, counts, counts, closed, !closed, minimum, fill, Answer.FOLLOWS,
-                  Answer.FOLLOWS, Answer.FOLLOWS, Answer.FOLLOWS, false, mains, Step.USUAL, key));
+      for (int pins = 0; pins < PINS; pins++) {
+        // Keys last: most of them do nothing, so neighbours in the list lead to the same state.
+        for (Key key : keys) {
+          Choice choice = nominal(temperature, pins, key);
+          boolean between = choice.minimum() && !choice.fillMark();
+          if (detail == Detail.FINE || !between) {
+            nominal.add(choice);
+          }
         }
       }
     }
     return nominal;
   }
 
+  private Choice nominal(int temperature, int pins, Key key) {
+    int counts = temperatures.counts(temperature);
+    boolean closed = pins % 2 == 0;
+    boolean mains = pins / 2 % 2 == 0;
+    boolean minimum = pins / 4 < 2;
+    boolean fill = pins / 4 < 1;
+    return new Choice(
+        NEIGHBOURS ? temperature : 0,
+        counts,
+        counts,
+        closed,
+        !closed,
+        minimum,
+        fill,
+        Answer.FOLLOWS,
+        Answer.FOLLOWS,
+        Answer.FOLLOWS,
+        Answer.FOLLOWS,
+        false,
+        mains,
+        Step.USUAL,
+        key);
+  }
+
   private List<Key> keys(DeviceProfile profile) {
     int setpoint = temperatures.setpointMilliC();
-    int tooHot = profile.get(Parameter.SETPOINT_MAXIMUM) + 1;
-    return List.of(
-        Key.NONE,
-        Key.start(new Recipe(Programme.CUSTOM, setpoint, LONG_RUN, SHORT_RUN)),
-        Key.start(new Recipe(Programme.DEGAS_ONLY, setpoint, SHORT_RUN, 0)),
-        Key.start(new Recipe(Programme.FOIL_CHECK, setpoint, SHORT_RUN, SHORT_RUN)),
-        Key.start(new Recipe(Programme.CUSTOM, tooHot, SHORT_RUN, SHORT_RUN)),
-        Key.start(null),
-        Key.of(Command.PAUSE),
-        Key.of(Command.RESUME),
-        Key.of(Command.STOP),
-        Key.acknowledge(FoilVerdict.NONE),
-        Key.acknowledge(FoilVerdict.MARKED),
-        Key.acknowledge(FoilVerdict.UNMARKED),
-        Key.of(Command.DRAIN),
-        Key.of(Command.FRESH_SOLUTION),
-        Key.of(Command.RESET));
+    List<Key> keys = new ArrayList<>();
+    keys.add(Key.NONE);
+    keys.add(Key.start(new Recipe(Programme.CUSTOM, setpoint, LONG_RUN, SHORT_RUN)));
+    keys.add(Key.start(new Recipe(Programme.FOIL_CHECK, setpoint, SHORT_RUN, SHORT_RUN)));
+    for (Command command : PLAIN) {
+      keys.add(Key.of(command));
+    }
+    keys.add(Key.acknowledge(FoilVerdict.MARKED));
+    if (detail == Detail.FINE) {
+      keys.add(Key.start(null));
+      keys.add(Key.acknowledge(FoilVerdict.NONE));
+      int tooHot = profile.get(Parameter.SETPOINT_MAXIMUM) + 1;
+      keys.add(Key.start(new Recipe(Programme.CUSTOM, tooHot, SHORT_RUN, SHORT_RUN)));
+      keys.add(Key.start(new Recipe(Programme.DEGAS_ONLY, setpoint, SHORT_RUN, 0)));
+      keys.add(Key.acknowledge(FoilVerdict.UNMARKED));
+    }
+    return List.copyOf(keys);
   }
 
   /** Every choice. */
@@ -123,8 +156,7 @@ final class Choices {
    */
   int healthy(int temperature, Command command) {
     int colder = NEIGHBOURS ? Math.max(0, temperature - 1) : 0;
-    FoilVerdict verdict =
-        command == Command.ACKNOWLEDGE ? FoilVerdict.MARKED : FoilVerdict.NONE;
+    FoilVerdict verdict = command == Command.ACKNOWLEDGE ? FoilVerdict.MARKED : FoilVerdict.NONE;
     Key key = command == Command.NONE ? Key.NONE : new Key(command, null, verdict, true);
     int counts = temperatures.counts(colder);
     for (int i = 0; i < all.size(); i++) {

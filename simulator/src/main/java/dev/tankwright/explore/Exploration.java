@@ -2,9 +2,7 @@ package dev.tankwright.explore;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -44,32 +42,9 @@ public final class Exploration {
     return profile;
   }
 
-  /** No faulty part, and each alone. */
-  public static List<Set<Part>> singles() {
-    List<Set<Part>> sets = new ArrayList<>();
-    sets.add(EnumSet.noneOf(Part.class));
-    for (Part part : Part.values()) {
-      sets.add(EnumSet.of(part));
-    }
-    return sets;
-  }
-
-  /** As {@link #singles()}, and each two together. */
-  public static List<Set<Part>> pairs() {
-    List<Set<Part>> sets = singles();
-    for (Part one : Part.values()) {
-      for (Part other : Part.values()) {
-        if (one.compareTo(other) < 0) {
-          sets.add(EnumSet.of(one, other));
-        }
-      }
-    }
-    return sets;
-  }
-
   /** Explores one set in this thread. */
-  public SetResult explore(Set<Part> faulty) {
-    return new Explorer(profile, faulty, limits).explore();
+  public SetResult explore(Plan plan) {
+    return new Explorer(profile, plan, limits).explore();
   }
 
   /**
@@ -77,17 +52,17 @@ public final class Exploration {
    *
    * @param threads how many at a time, at least 1
    * @param done told each result as it comes, by one thread at a time, in no fixed order
-   * @return the results in the order of the sets
+   * @return the results in the order of the plans
    */
-  public List<SetResult> explore(List<Set<Part>> sets, int threads, Consumer<SetResult> done) {
+  public List<SetResult> explore(List<Plan> plans, int threads, Consumer<SetResult> done) {
     ExecutorService workers = Executors.newFixedThreadPool(threads, Exploration::worker);
     try {
       List<Future<SetResult>> running = new ArrayList<>();
-      for (Set<Part> faulty : sets) {
+      for (Plan plan : plans) {
         running.add(
             workers.submit(
                 () -> {
-                  SetResult result = explore(faulty);
+                  SetResult result = explore(plan);
                   synchronized (this) {
                     done.accept(result);
                   }

@@ -10,8 +10,6 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * Explores one set of faulty parts, breadth first, so that the way by which a state is first
@@ -21,7 +19,7 @@ final class Explorer {
   private static final int TOLD_WORDS = 6;
 
   private final DeviceProfile profile;
-  private final Set<Part> faulty;
+  private final Plan plan;
   private final Limits limits;
   private final Choices choices;
   private final Bench bench;
@@ -33,6 +31,9 @@ final class Explorer {
   private StateSet states;
   private Successors successors;
   private Mirrors mirrors;
+  private int size;
+  private int[] before;
+  private int last;
   private long transitions;
 
   /**
@@ -44,11 +45,18 @@ final class Explorer {
    */
   record Limits(int states, boolean heatAtRest, boolean toFirst) {}
 
-  Explorer(DeviceProfile profile, Set<Part> faulty, Limits limits) {
+  /**
+   * Makes an explorer.
+   *
+   * @param profile limits with short times
+   * @param plan what is explored
+   * @param limits how far
+   */
+  Explorer(DeviceProfile profile, Plan plan, Limits limits) {
     this.profile = profile;
-    this.faulty = faulty;
+    this.plan = plan;
     this.limits = limits;
-    choices = new Choices(profile, faulty);
+    choices = new Choices(profile, plan.ordered(), plan.detail());
     bench = new Bench(profile, choices, limits.heatAtRest());
     recovery = new Recovery(choices, choices.temperatures());
   }
@@ -56,7 +64,9 @@ final class Explorer {
   SetResult explore() {
     mirrors = Mirrors.find(new Bench(profile, choices, limits.heatAtRest()), choices);
     bench.start(from);
-    states = new StateSet(from.size());
+    size = from.size();
+    before = new int[size];
+    states = new StateSet(size);
     successors = new Successors(from.size());
     mirrors.settle(from.words());
     states.add(from.words());
@@ -91,6 +101,7 @@ final class Explorer {
       origins.recovers(state, state);
     }
     successors.clear();
+    last = Origins.NOWHERE;
     int[] following = choices.after(temperature);
     for (int choice : following) {
       int target = follow(state, choice);
@@ -110,6 +121,17 @@ final class Explorer {
     }
     int[] words = to.words();
     mirrors.settle(words);
+    if (last < 0 || !Arrays.equals(words, 0, size, before, 0, size)) {
+      last = find(words, state, choice);
+    }
+    if (last == state) {
+      bench.stay();
+    }
+    return last;
+  }
+
+  private int find(int[] words, int state, int choice) {
+    System.arraycopy(words, 0, before, 0, size);
     int known = successors.find(words);
     if (known >= 0) {
       return known;
@@ -136,7 +158,7 @@ final class Explorer {
     List<Violation> violations = new ArrayList<>();
     broken.forEach((rule, path) -> violations.add(violation(rule, path)));
     return new SetResult(
-        name(faulty),
+        plan.text(),
         states.count(),
         transitions,
         origins.depth(states.count() - 1),
@@ -155,19 +177,13 @@ final class Explorer {
     int counter = -ShortTimes.SCAN_MS;
     for (int choice : path) {
       Choice c = again.world().choice(choice);
-      counter = c.step() == Step.WRAPPING ? c.step().from + c.step().millis
-          : counter + c.step().millis;
+      counter =
+          c.step() == Step.WRAPPING ? c.step().from + c.step().millis : counter + c.step().millis;
       again.scan(state, choice, state);
       Inputs in = again.world().pinsOf(choice);
       scans.add(PinScan.of(in, counter, c.key().fresh()));
     }
     RuntimeException thrown = again.thrown();
-    return new Violation(rule, name(faulty), scans, thrown == null ? "" : thrown.toString());
-  }
-
-  static String name(Set<Part> faulty) {
-    return faulty.isEmpty()
-        ? "none"
-        : faulty.stream().map(Part::key).collect(Collectors.joining(" and "));
+    return new Violation(rule, plan.text(), scans, thrown == null ? "" : thrown.toString());
   }
 }

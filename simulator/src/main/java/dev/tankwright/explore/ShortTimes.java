@@ -12,7 +12,6 @@ public final class ShortTimes {
   /** Time from scan to scan, ms. */
   public static final int SCAN_MS = 10;
 
-  private static final int MINUTE = 60_000;
   private static final int HOUR = 3_600_000;
 
   private ShortTimes() {}
@@ -36,9 +35,9 @@ public final class ShortTimes {
   }
 
   private static int scans(int millis) {
-    if (millis <= MINUTE) {
-      return millis == 0 ? 0 : 1;
+    if (millis == 0) {
+      return 0;
     }
-    return millis <= HOUR ? 2 : 3;
+    return millis <= HOUR ? 1 : 2;
   }
 }

@@ -4,6 +4,7 @@ import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.rule.PinLimits;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * The classes of temperature that matter, coldest first, as sensor counts: one between any two
@@ -17,7 +18,7 @@ final class Temperatures {
   private final int setpointMilliC;
   private final int[] counts;
 
-  Temperatures(DeviceProfile profile) {
+  Temperatures(DeviceProfile profile, Detail detail) {
     int band = profile.get(Parameter.DEAD_BAND);
     int limit = profile.get(Parameter.CUT_OFF_LIMIT);
     int released = limit - profile.get(Parameter.CUT_OFF_RELEASE);
@@ -26,15 +27,13 @@ final class Temperatures {
     setpointMilliC = Math.max(lowest, Math.min(highest, 40_000));
     int overshot = setpointMilliC + profile.get(Parameter.OVERSHOOT_LIMIT);
     PinLimits pins = new PinLimits(profile);
+    int below = setpointMilliC - band - AWAY_MILLI_K;
+    int warm = setpointMilliC + band + AWAY_MILLI_K;
+    int hot = limit + AWAY_MILLI_K;
+    int[] between = {overshot + AWAY_MILLI_K, Math.max(released, overshot) + AWAY_MILLI_K};
+    IntStream inner = detail == Detail.FINE ? Arrays.stream(between) : IntStream.empty();
     counts =
-        Arrays.stream(
-                new int[] {
-                  setpointMilliC - band - AWAY_MILLI_K,
-                  setpointMilliC + band + AWAY_MILLI_K,
-                  overshot + AWAY_MILLI_K,
-                  Math.max(released, overshot) + AWAY_MILLI_K,
-                  limit + AWAY_MILLI_K
-                })
+        IntStream.concat(IntStream.of(below, warm, hot), inner)
             .map(pins::countsFrom)
             .sorted()
             .distinct()

@@ -32,7 +32,6 @@ final class World {
   /** What does not depend on what was driven. */
   private static Inputs fixed(Choice c) {
     Inputs in = new Inputs();
-    in.millis = c.step().from + c.step().millis;
     in.controlSensorCounts = c.control();
     in.cutOffSensorCounts = c.cutOff();
     in.lidMakeContact = c.lidMake();

@@ -3,6 +3,7 @@ package dev.tankwright.loop;
 import dev.tankwright.controller.CleanerController;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Inputs;
+import dev.tankwright.controller.board.NoticeRing;
 import dev.tankwright.controller.board.Outputs;
 import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
@@ -21,6 +22,8 @@ public final class ClosedLoop implements SignalSource {
   private final Outputs outputs = new Outputs();
   private final Keys keys;
   private final Repairs repairs;
+  private final ForcedPins forced = new ForcedPins();
+  private final Judge rules;
   private long millis;
 
   /**
@@ -35,6 +38,7 @@ public final class ClosedLoop implements SignalSource {
   /** Makes a loop at moment 0 around a plant that has not moved yet. */
   public ClosedLoop(DeviceProfile device, Plant plant) {
     controller = new CleanerController(device);
+    rules = new Judge(device);
     this.plant = plant;
     keys = new Keys(plant, inputs);
     repairs = new Repairs(plant);
@@ -56,6 +60,10 @@ public final class ClosedLoop implements SignalSource {
       repairs.breakPart(broken, millis);
     } else if (deed instanceof Deed.Mend mended) {
       repairs.mend(mended.fault());
+    } else if (deed instanceof Deed.Force force) {
+      force.values().forEach(forced::force);
+    } else if (deed instanceof Deed.Release release) {
+      release.pins().forEach(forced::release);
     }
   }
 
@@ -66,7 +74,19 @@ public final class ClosedLoop implements SignalSource {
       keys.step(millis);
     }
     plant.read(inputs, (int) millis);
+    forced.apply(inputs);
     controller.scan(inputs, outputs);
+  }
+
+  /**
+   * Hands the notices of the last scan on, and judges the scan by the rules that hold in every
+   * scan. Once after each scan, or never.
+   */
+  public void judge(NoticeRing.Taker taker) {
+    if (!controller.notices().isEmpty()) {
+      controller.notices().drain(rules.and(taker));
+    }
+    rules.judge(inputs, outputs);
   }
 
   /** Lets one step of time pass under the outputs. */
@@ -109,6 +129,7 @@ public final class ClosedLoop implements SignalSource {
       case MAINS_VOLTAGE -> plant.mainsShare();
       case PART_BROKEN -> number(plant.isAnyBroken());
       case LIMITER_TRIPPED -> number(plant.isLimiterTripped());
+      case BROKEN_RULE -> rules.broken() == null ? 0 : 1 + rules.broken().ordinal();
       default -> OutputSignals.value(signal, outputs);
     };
   }

@@ -5,6 +5,7 @@ import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.plant.BasketMove;
 import dev.tankwright.plant.PartFault;
+import java.util.List;
 
 /** Something that is done to the bath at a moment: by the operator, or by fate. */
 public sealed interface Deed {
@@ -84,4 +85,28 @@ public sealed interface Deed {
    * @param fault what is mended
    */
   record Mend(PartFault fault) implements Deed {}
+
+  /**
+   * Values are put on pins, whatever the bath and the operator do.
+   *
+   * @param values the values, each pin once
+   */
+  record Force(List<PinForce> values) implements Deed {
+    /** Keeps its own copy of the list. */
+    public Force {
+      values = List.copyOf(values);
+    }
+  }
+
+  /**
+   * Pins say again what is.
+   *
+   * @param pins which
+   */
+  record Release(List<Pin> pins) implements Deed {
+    /** Keeps its own copy of the list. */
+    public Release {
+      pins = List.copyOf(pins);
+    }
+  }
 }

@@ -3,6 +3,7 @@ package dev.tankwright.loop;
 import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Refusal;
+import dev.tankwright.rule.Rule;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -71,7 +72,9 @@ public enum Signal {
   /** Most severe latched fault, or NONE. */
   FAULT(withNone(Fault.values())),
   /** Reason of the last refused command, or NONE. */
-  REFUSAL(withNone(Refusal.values()));
+  REFUSAL(withNone(Refusal.values())),
+  /** The rule of every scan that this scan breaks, or NONE. */
+  BROKEN_RULE(withNone(Rule.values()));
 
   /** What a signal's number means. */
   public enum Quantity {

@@ -29,7 +29,8 @@ public enum Rule {
   /** Start and resume. */
   RUNS_ON_COMMAND("SR-01", "a cycle begins with START and goes on with RESUME alone"),
   /** Reset. */
-  LOCKOUT_NEEDS_RESET("", "LOCKOUT is left by RESET alone, with no cause present and no service due"),
+  LOCKOUT_NEEDS_RESET(
+      "", "LOCKOUT is left by RESET alone, with no cause present and no service due"),
   /** Faults are told. */
   FAULTS_TOLD_ONCE("", "every fault is announced once when latched and once when cleared"),
   /** Panel and faults. */

@@ -11,14 +11,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.stream.Stream;
 
 /** Reads what differs from the standard profile of the controller. */
 final class ControllerReader {
+  private static final String SHORT_TIME = "short-time";
   private static final List<String> KEYS =
-      Arrays.stream(Parameter.values()).map(Parameter::key).toList();
+      Stream.concat(Stream.of(SHORT_TIME), Arrays.stream(Parameter.values()).map(Parameter::key))
+          .toList();
 
   private final Problems problems;
   private final Values values;
+  private boolean shortTime;
 
   ControllerReader(Problems problems) {
     this.problems = problems;
@@ -33,6 +37,12 @@ final class ControllerReader {
       return DeviceProfile.sixLitre();
     }
     Fields fields = new Fields(keys, "controller", KEYS, problems);
+    shortTime =
+        fields
+            .text(SHORT_TIME)
+            .flatMap(t -> values.word(t, SHORT_TIME, List.of("on", "off")))
+            .map("on"::equals)
+            .orElse(false);
     List<Change> changes = new ArrayList<>();
     for (Parameter parameter : Parameter.values()) {
       fields.text(parameter.key()).flatMap(t -> change(parameter, t)).ifPresent(changes::add);
@@ -48,7 +58,7 @@ final class ControllerReader {
             text,
             parameter.key(),
             dimension,
-            bound(parameter.minimum(), perUnit),
+            bound(shortTime ? parameter.shortMinimum() : parameter.minimum(), perUnit),
             bound(parameter.maximum(), perUnit));
     if (amount.isEmpty()) {
       return Optional.empty();
@@ -62,6 +72,9 @@ final class ControllerReader {
   /** Makes the changes in whichever order the profile's rules between parameters accept. */
   private DeviceProfile apply(List<Change> changes) {
     DeviceProfile profile = DeviceProfile.sixLitre();
+    if (shortTime) {
+      profile = profile.withShortTime();
+    }
     Map<Change, String> misfits = new LinkedHashMap<>();
     List<Change> waiting = changes;
     int before;

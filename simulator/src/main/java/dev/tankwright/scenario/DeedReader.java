@@ -15,7 +15,7 @@ import java.util.Optional;
 /** Reads what an entry of the timeline does. */
 final class DeedReader {
   private static final List<String> DEEDS =
-      List.of("command", "lid", "break", "mend", "fill", "basket");
+      List.of("command", "lid", "break", "mend", "fill", "basket", "force", "release");
   private static final List<String> RECIPE = List.of("programme", "setpoint", "degas", "clean");
   private static final List<Command> COMMANDS =
       List.copyOf(EnumSet.complementOf(EnumSet.of(Command.NONE)));
@@ -29,6 +29,7 @@ final class DeedReader {
   private final Values values;
   private final RecipeReader recipes;
   private final BreakReader breaks;
+  private final ForceReader forces;
 
   DeedReader(DeviceProfile profile, String brim, Problems problems) {
     this.brim = brim;
@@ -36,6 +37,7 @@ final class DeedReader {
     values = new Values(problems);
     recipes = new RecipeReader(profile, problems);
     breaks = new BreakReader(problems);
+    forces = new ForceReader(problems);
   }
 
   Optional<Deed> read(Fields fields) {
@@ -61,6 +63,8 @@ final class DeedReader {
       case "basket" -> basket(fields);
       case "foil" -> foil(fields);
       case "break" -> breaks.read(fields);
+      case "force" -> forces.force(fields);
+      case "release" -> forces.release(fields);
       default -> breaks.part(fields, "mend").map(Deed.Mend::new);
     };
   }

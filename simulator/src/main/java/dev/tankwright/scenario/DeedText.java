@@ -3,10 +3,13 @@ package dev.tankwright.scenario;
 import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Pin;
+import dev.tankwright.loop.PinForce;
 import dev.tankwright.plant.BasketMove;
 import dev.tankwright.plant.PartFault;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Deeds in a few words. */
 final class DeedText {
@@ -27,6 +30,12 @@ final class DeedText {
       return broken(broken);
     } else if (deed instanceof Deed.Mend mended) {
       return mended.fault().key() + " is mended";
+    } else if (deed instanceof Deed.Force force) {
+      return "forced: "
+          + force.values().stream().map(PinForce::toString).collect(Collectors.joining(", "));
+    } else if (deed instanceof Deed.Release release) {
+      boolean all = release.pins().size() == Pin.values().length;
+      return all ? "all pins released" : release.pins().get(0).key() + " released";
     }
     throw new IllegalArgumentException("no words for " + deed);
   }

@@ -72,9 +72,7 @@ public final class ScenarioRun {
     Phase before = loop.outputs().panel.phase;
     timeline.step(millis, before, doer);
     loop.scan();
-    if (!loop.controller().notices().isEmpty()) {
-      loop.controller().notices().drain(composer);
-    }
+    loop.judge(composer);
     for (RequirementWatch watch : watches) {
       watch.step(millis, loop);
     }

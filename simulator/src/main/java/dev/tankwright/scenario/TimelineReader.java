@@ -28,6 +28,8 @@ final class TimelineReader {
           "size",
           "for",
           "mend",
+          "force",
+          "release",
           "fill",
           "temperature",
           "detergent");

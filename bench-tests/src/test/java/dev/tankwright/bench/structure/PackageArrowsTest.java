@@ -53,14 +53,23 @@ class PackageArrowsTest {
           Map.entry("controller", List.of("controller..")),
           Map.entry("events..", List.of("controller..")),
           Map.entry("plant..", List.of("controller..")),
-          Map.entry("loop..", List.of("controller..", "plant..")),
+          Map.entry("rule..", List.of("controller..")),
+          Map.entry("explore..", List.of("controller..", "rule..")),
+          Map.entry("loop..", List.of("controller..", "plant..", "rule..")),
           Map.entry("scenario..", List.of("controller..", "plant..", "loop..", "events..")),
           Map.entry(
               "campaign..", List.of("controller..", "plant..", "loop..", "events..", "scenario..")),
           Map.entry("delivery..", List.of("events..")),
           Map.entry(
               "report..",
-              List.of("controller..", "plant..", "loop..", "events..", "scenario..", "campaign..")),
+              List.of(
+                  "controller..",
+                  "plant..",
+                  "loop..",
+                  "events..",
+                  "scenario..",
+                  "campaign..",
+                  "explore..")),
           Map.entry("cli..", List.of("..")));
 
   @TestFactory
@@ -164,6 +173,8 @@ class PackageArrowsTest {
             "controller",
             "events..",
             "plant..",
+            "rule..",
+            "explore..",
             "loop..",
             "scenario..",
             "campaign..",

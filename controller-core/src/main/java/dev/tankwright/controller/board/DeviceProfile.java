@@ -41,8 +41,7 @@ public final class DeviceProfile {
    */
   public DeviceProfile with(Parameter parameter, int value) {
     int[] changed = values.clone();
-    changed[parameter.ordinal()] =
-        shortTime ? parameter.checkShort(value) : parameter.check(value);
+    changed[parameter.ordinal()] = shortTime ? parameter.checkShort(value) : parameter.check(value);
     return new DeviceProfile(changed, shortTime);
   }
 

@@ -33,10 +33,13 @@ public final class StateWords {
 
   /** Captures the value and gives it back unchanged, or gives back the captured one. */
   public int carry(int value) {
-    if (!restoring) {
-      words[at] = value;
+    int index = at;
+    at = index + 1;
+    if (restoring) {
+      return words[index];
     }
-    return words[at++];
+    words[index] = value;
+    return value;
   }
 
   /** As {@link #carry(int)}, for a switch. */

@@ -1,0 +1,124 @@
+package dev.tankwright.cli;
+
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.explore.Exploration;
+import dev.tankwright.explore.Plan;
+import dev.tankwright.explore.SetResult;
+import dev.tankwright.explore.Violation;
+import dev.tankwright.report.TraceFolder;
+import dev.tankwright.scenario.LimitsReader;
+import dev.tankwright.scenario.ScenarioException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+
+/** Explores every state of the controller and looks for a broken rule. */
+@CommandLine.Command(
+    name = "explore",
+    description =
+        "Visit every state that the controller can reach, with no faulty part, each one alone and"
+            + " each two together, and look for a broken rule.",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    footer = {
+      "",
+      "Times are shortened to a few scans with their order kept; temperatures are a few classes",
+      "around the controller's limits. Each broken rule is written as a scenario file that",
+      "'tankwright run' replays. Exit code 1 also when a set was given up at --limit: nothing is",
+      "proven then.",
+      "A proof about logic is no certificate, and says nothing of real times and real parts."
+    })
+final class ExploreCommand implements Callable<Integer> {
+  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+
+  @CommandLine.Option(
+      names = "--profile",
+      paramLabel = "FILE",
+      description =
+          "The controller's limits, with the keys that stand under 'controller:' in a scenario."
+              + " Default: the six-litre bench bath.")
+  private Path profile;
+
+  @CommandLine.Option(
+      names = "--out",
+      paramLabel = "DIR",
+      defaultValue = "broken-rules",
+      description =
+          "Folder for the scenario files of broken rules; made only when there are any. Default:"
+              + " ${DEFAULT-VALUE}.")
+  private Path out;
+
+  @CommandLine.Option(
+      names = "--limit",
+      paramLabel = "N",
+      defaultValue = "20000000",
+      description = "Give a set up at so many states. Default: ${DEFAULT-VALUE}.")
+  private int limit;
+
+  @CommandLine.Option(
+      names = "--threads",
+      paramLabel = "N",
+      defaultValue = "2",
+      description = "How many sets at a time. The result is the same. Default: ${DEFAULT-VALUE}.")
+  private int threads;
+
+  @CommandLine.Option(
+      names = "--quick",
+      description = "Leave out the pairs of faulty parts and the finer classes.")
+  private boolean quick;
+
+  @Override
+  public Integer call() throws BadInputException {
+    require(limit >= 1, "--limit", limit);
+    require(threads >= 1, "--threads", threads);
+    Exploration exploration = new Exploration(limits(), limit);
+    List<Plan> plans = quick ? Plan.quick() : Plan.whole();
+    Console console = new Console(spec.commandLine(), false);
+    long began = System.nanoTime();
+    int[] done = {0};
+    console.progress().say("explore: set 0 of " + plans.size());
+    List<SetResult> results =
+        exploration.explore(
+            plans,
+            threads,
+            result -> console.progress().say("explore: set " + ++done[0] + " of " + plans.size()));
+    console.progress().clear();
+    double seconds = (System.nanoTime() - began) / 1e9;
+    PrintWriter print = spec.commandLine().getOut();
+    print.print(ExplorationText.of(results, seconds));
+    return verdict(results, exploration, print);
+  }
+
+  private int verdict(List<SetResult> results, Exploration exploration, PrintWriter print) {
+    List<Violation> violations = new ArrayList<>();
+    results.forEach(result -> violations.addAll(result.violations()));
+    if (!violations.isEmpty()) {
+      for (Path file : TraceFolder.write(out, violations, exploration.shortened())) {
+        print.println("written: " + file);
+      }
+    }
+    boolean complete = results.stream().allMatch(SetResult::complete);
+    return complete && violations.isEmpty() ? ExitCode.HELD : ExitCode.FAILED;
+  }
+
+  private DeviceProfile limits() throws BadInputException {
+    if (profile == null) {
+      return DeviceProfile.sixLitre();
+    }
+    try {
+      return LimitsReader.read(profile);
+    } catch (ScenarioException e) {
+      throw new BadInputException(e.getMessage());
+    }
+  }
+
+  private static void require(boolean holds, String option, int value) throws BadInputException {
+    if (!holds) {
+      throw new BadInputException(
+          "tankwright: " + option + " is " + value + "; it must be at least 1");
+    }
+  }
+}

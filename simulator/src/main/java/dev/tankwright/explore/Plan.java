@@ -1,0 +1,58 @@
+package dev.tankwright.explore;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * One exploration of a plan.
+ *
+ * @param faulty the parts that are faulty
+ * @param detail how finely the world is divided
+ */
+public record Plan(Set<Part> faulty, Detail detail) {
+  /** Keeps its own copy of the set. */
+  public Plan {
+    faulty = Set.copyOf(faulty);
+  }
+
+  /** No faulty part, and each alone, in the coarse world. */
+  public static List<Plan> quick() {
+    List<Plan> plans = new ArrayList<>();
+    plans.add(new Plan(Set.of(), Detail.COARSE));
+    for (Part part : Part.values()) {
+      plans.add(new Plan(Set.of(part), Detail.COARSE));
+    }
+    return plans;
+  }
+
+  /** The fine world without a faulty part, and the coarse one with none, each, and each two. */
+  public static List<Plan> whole() {
+    List<Plan> plans = new ArrayList<>();
+    plans.add(new Plan(Set.of(), Detail.FINE));
+    plans.addAll(quick());
+    for (Part one : Part.values()) {
+      for (Part other : Part.values()) {
+        if (one.compareTo(other) < 0) {
+          plans.add(new Plan(Set.of(one, other), Detail.COARSE));
+        }
+      }
+    }
+    return plans;
+  }
+
+  /** The set in words, in a fixed order; the fine world is named. */
+  public String text() {
+    String parts = faulty.isEmpty() ? "none" : joined();
+    return detail == Detail.FINE ? parts + " (fine)" : parts;
+  }
+
+  private String joined() {
+    return String.join(" and ", EnumSet.copyOf(faulty).stream().map(Part::key).toList());
+  }
+
+  Set<Part> ordered() {
+    return faulty.isEmpty() ? Set.of() : EnumSet.copyOf(faulty);
+  }
+}
