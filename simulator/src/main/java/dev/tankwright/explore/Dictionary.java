@@ -18,7 +18,7 @@ final class Dictionary {
       return 0;
     }
     int mask = table.length - 1;
-    int at = (value * GOLDEN >>> 8) & mask;
+    int at = ((value * GOLDEN) >>> 8) & mask;
     while (table[at] != EMPTY) {
       if (values[table[at]] == value) {
         return table[at];
@@ -44,7 +44,7 @@ final class Dictionary {
     table = filled(2 * table.length);
     int mask = table.length - 1;
     for (int code = 0; code < count; code++) {
-      int at = (values[code] * GOLDEN >>> 8) & mask;
+      int at = ((values[code] * GOLDEN) >>> 8) & mask;
       while (table[at] != EMPTY) {
         at = (at + 1) & mask;
       }

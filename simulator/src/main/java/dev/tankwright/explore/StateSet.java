@@ -126,7 +126,7 @@ final class StateSet {
     packed = new long[Math.max(FIRST_CAPACITY, count + (count >> 2)) * stride];
     for (int state = 0; state < count; state++) {
       for (int i = 0; i < codes.length; i++) {
-        long code = old[state * oldStride + oldLong[i]] >>> oldShift[i] & oldMask[i];
+        long code = (old[state * oldStride + oldLong[i]] >>> oldShift[i]) & oldMask[i];
         packed[state * stride + longOf[i]] |= code << shiftOf[i];
       }
     }
@@ -151,7 +151,7 @@ final class StateSet {
       h = (h ^ from[base + i]) * 0x9E3779B97F4A7C15L;
       h ^= h >>> 32;
     }
-    return (int) (h ^ h >>> 16);
+    return (int) (h ^ (h >>> 16));
   }
 
   private static int[] emptyTable(int length) {
@@ -164,7 +164,7 @@ final class StateSet {
   void get(int state, int[] into) {
     int base = state * stride;
     for (int i = 0; i < codes.length; i++) {
-      into[i] = words[i].value((int) (packed[base + longOf[i]] >>> shiftOf[i] & maskOf[i]));
+      into[i] = words[i].value((int) ((packed[base + longOf[i]] >>> shiftOf[i]) & maskOf[i]));
     }
   }
 

@@ -26,7 +26,7 @@ final class Successors {
     factors = new int[size];
     int factor = ODD;
     for (int i = 0; i < size; i++) {
-      factor = factor * 0x915F77F5 | 1;
+      factor = (factor * 0x915F77F5) | 1;
       factors[i] = factor;
     }
   }
@@ -43,7 +43,7 @@ final class Successors {
     for (int i = 0; i < size; i++) {
       h += state[i] * factors[i];
     }
-    int at = (h ^ h >>> 15) & (SLOTS - 1);
+    int at = (h ^ (h >>> 15)) & (SLOTS - 1);
     while (stamp[at] == epoch) {
       int base = entry[at] * size;
       if (Arrays.equals(words, base, base + size, state, 0, size)) {

@@ -31,8 +31,8 @@ final class PhaseRules {
     }
     if (now.isRunning() && !m.before.isRunning()) {
       boolean asked =
-          m.before == Phase.STANDBY && m.command == Command.START
-              || m.before == Phase.PAUSED && m.command == Command.RESUME;
+          (m.before == Phase.STANDBY && m.command == Command.START)
+              || (m.before == Phase.PAUSED && m.command == Command.RESUME);
       return asked ? null : Rule.RUNS_ON_COMMAND;
     }
     return null;
