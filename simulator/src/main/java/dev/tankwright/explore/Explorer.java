@@ -98,7 +98,7 @@ final class Explorer {
     int back = recovery.choice(temperature, phase);
     boolean arrived = phase == Phase.STANDBY || bench.watch().needsService();
     if (arrived) {
-      origins.recovers(state, state);
+      origins.recovers(state, Origins.ARRIVED);
     }
     successors.clear();
     last = Origins.NOWHERE;

@@ -7,6 +7,9 @@ final class Origins {
   /** No way back was recorded. */
   static final int NOWHERE = -1;
 
+  /** No way back is needed. */
+  static final int ARRIVED = -2;
+
   private int[] parents = new int[1 << 10];
   private int[] choices = new int[1 << 10];
   private int[] recoveries = new int[1 << 10];

@@ -41,8 +41,8 @@ final class Recovery {
   }
 
   /**
-   * The first state from which the way back does not lead to STANDBY, or -1. A state that points at
-   * itself has arrived, or needs none.
+   * The first state from which the way back does not lead to STANDBY, or -1. A state that leads
+   * to itself without having arrived is stuck.
    */
   static int firstStuck(Origins origins, int states) {
     byte[] known = new byte[states];
@@ -60,7 +60,7 @@ final class Recovery {
     while (known[state] == UNKNOWN) {
       known[state] = UNDER_WAY;
       int next = origins.recovery(state);
-      if (next == state) {
+      if (next == Origins.ARRIVED) {
         known[state] = RETURNS;
         break;
       }

@@ -1,0 +1,173 @@
+package dev.tankwright.bench.explore;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestReporter;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.objectweb.asm.Opcodes;
+
+/** A proof that cannot fail proves nothing: mistakes put in on purpose are found. */
+class SeededMistakesTest {
+  static Stream<Arguments> mistakes() {
+    return Stream.of(
+        of(
+            "the lid always counts as closed",
+            "sensing/Lid",
+            "isClosed",
+            yes(),
+            "none",
+            "LID_SILENCES"),
+        of("no fault stops", "safety/FaultLatch", "isStopping", no(), "none", "FAULT_LOCKS_OUT"),
+        of(
+            "no fault cuts off",
+            "safety/FaultLatch",
+            "isCutOff",
+            no(),
+            "none",
+            "CUT_OFF_OPENS_RELAY"),
+        of(
+            "causes are always gone",
+            "safety/FaultLatch",
+            "isCausePresent",
+            no(),
+            "none",
+            "LOCKOUT_NEEDS_RESET"),
+        of(
+            "causes never go",
+            "safety/FaultLatch",
+            "isCausePresent",
+            yes(),
+            "none",
+            "STANDBY_IN_REACH"),
+        of(
+            "a fault is latched again and again",
+            "safety/FaultLatch",
+            "raise",
+            Mutation.neverJumps(Opcodes.IFNE, false),
+            "none",
+            "FAULTS_TOLD_ONCE"),
+        of(
+            "no fault is shown",
+            "safety/FaultLatch",
+            "worst",
+            Mutation.answersNothing(),
+            "none",
+            "PANEL_SHOWS_WORST"),
+        of(
+            "the drain always counts as shut",
+            "sensing/Measurements",
+            "isDrainShut",
+            yes(),
+            "drain-closed-end",
+            "NOTHING_OVER_OPEN_DRAIN"),
+        of(
+            "the minimum always counts as wet",
+            "sensing/Measurements",
+            "isMinimumWet",
+            yes(),
+            "none",
+            "NOTHING_OVER_DRY_TANK"),
+        of(
+            "every sensor is believed",
+            "sensing/Channel",
+            "isValid",
+            yes(),
+            "control-sensor",
+            "NO_HEAT_WITHOUT_SENSORS"),
+        of(
+            "every command is taken as given",
+            "sequence/Situation",
+            "takes",
+            yes(),
+            "none",
+            "LOCKOUT_NEEDS_RESET"),
+        of(
+            "a command acts again and again",
+            "sequence/CommandDesk",
+            "read",
+            Mutation.neverJumps(Opcodes.IF_ICMPEQ, true),
+            "commands",
+            "RUNS_ON_COMMAND"),
+        of(
+            "a pause that expires goes on heating",
+            "sequence/PhaseTable",
+            "<clinit>",
+            Mutation.leadsTo("PAUSED", "PAUSE_EXPIRED", "HEATING"),
+            "none",
+            "RUNS_ON_COMMAND"),
+        of(
+            "a passed self test locks out",
+            "sequence/PhaseTable",
+            "<clinit>",
+            Mutation.leadsTo("SELF_TEST", "SELF_TEST_PASSED", "LOCKOUT"),
+            "none",
+            "FAULT_LOCKS_OUT"),
+        of(
+            "the time of degassing is counted up",
+            "sequence/DegassingPhase",
+            "decide",
+            Mutation.swaps(Opcodes.ISUB, Opcodes.IADD),
+            "none",
+            "TIME_LEFT_FALLS"),
+        of(
+            "every recipe is allowed",
+            "sequence/RecipeLimits",
+            "allow",
+            yes(),
+            "none (fine)",
+            "SCAN_THROWS_NOTHING"));
+  }
+
+  private static Arguments of(
+      String name, String type, String method, Mutation.Edit edit, String faulty, String rule) {
+    return Arguments.of(name, new Mutation(name, type, method, edit), faulty, rule);
+  }
+
+  private static Mutation.Edit yes() {
+    return Mutation.answers(true);
+  }
+
+  private static Mutation.Edit no() {
+    return Mutation.answers(false);
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("mistakes")
+  @DisplayName("a mistake is found, and its shortest way fails as a scenario")
+  void found(String name, Mutation mutation, String faulty, String rule, TestReporter reporter)
+      throws ReflectiveOperationException {
+    MutantLoader loader = new MutantLoader(mutation);
+    List<String> found = explore(loader, faulty);
+    assertTrue(
+        loader.changes() > 0,
+        mutation.className() + "." + mutation.method() + " has nothing to change");
+    assertTrue(!found.isEmpty(), "not found: " + name);
+    reporter.publishEntry(name, found.get(0) + " after " + found.get(1) + " scans");
+    assertEquals(rule, found.get(0), name);
+    // A scan that throws ends a run, and a way back that is missing needs more than one scan.
+    boolean judgedByScan = !rule.equals("SCAN_THROWS_NOTHING") && !rule.equals("STANDBY_IN_REACH");
+    assertTrue(!judgedByScan || found.get(2).startsWith("FAILED"), found.get(2));
+    assertTrue(!judgedByScan || found.get(2).contains(rule), found.get(2));
+  }
+
+  @Test
+  @DisplayName("nothing is found without a mistake")
+  void nothingWithout() throws ReflectiveOperationException {
+    assertEquals(List.of(), explore(new MutantLoader(null), "none"));
+  }
+
+  @SuppressWarnings("unchecked")
+  private static List<String> explore(ClassLoader loader, String faulty)
+      throws ReflectiveOperationException {
+    Object run = loader.loadClass(MutantRun.class.getName()).getConstructor().newInstance();
+    return ((Function<String, List<String>>) run).apply(faulty);
+  }
+}
