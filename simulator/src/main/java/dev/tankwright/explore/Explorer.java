@@ -168,6 +168,18 @@ final class Explorer {
         Growth.of(states, TOLD_WORDS));
   }
 
+  /** Shows in vain how the operator tries to come back to STANDBY. */
+  private void tryBack(Bench again, StateWords state, int counter, List<PinScan> scans) {
+    for (int scan = 1; scan <= TraceFile.BACK_SCANS; scan++) {
+      again.look(state);
+      int choice = recovery.choice(again.world().temperature(), again.watch().phase());
+      again.scan(state, choice, state);
+      boolean fresh = again.world().choice(choice).key().fresh();
+      int reading = counter + scan * ShortTimes.SCAN_MS;
+      scans.add(PinScan.of(again.world().pinsOf(choice), reading, fresh));
+    }
+  }
+
   /** Goes the way once more, to tell what stood on the pins. */
   private Violation violation(Rule rule, int[] path) {
     Bench again = new Bench(profile, choices, limits.heatAtRest());
@@ -182,6 +194,9 @@ final class Explorer {
       again.scan(state, choice, state);
       Inputs in = again.world().pinsOf(choice);
       scans.add(PinScan.of(in, counter, c.key().fresh()));
+    }
+    if (rule == Rule.STANDBY_IN_REACH) {
+      tryBack(again, state, counter, scans);
     }
     RuntimeException thrown = again.thrown();
     return new Violation(rule, plan.text(), scans, thrown == null ? "" : thrown.toString());

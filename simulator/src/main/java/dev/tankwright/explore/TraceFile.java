@@ -5,6 +5,7 @@ import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.controller.board.Unit;
+import dev.tankwright.rule.Rule;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Locale;
@@ -15,6 +16,9 @@ import java.util.Map;
  * that a run breaks the same rule in the same scan.
  */
 public final class TraceFile {
+  /** For how many scans the way back to STANDBY is tried. */
+  static final int BACK_SCANS = 60;
+
   private static final String ABSENT = "ABSENT";
   private static final int LONGEST_PURPOSE = 900;
 
@@ -50,7 +54,10 @@ public final class TraceFile {
     if (!violation.rule().requirement().isEmpty()) {
       text.append("    id: ").append(violation.rule().requirement()).append('\n');
     }
-    text.append("    always: broken-rule = NONE\n");
+    text.append(
+        violation.rule() == Rule.STANDBY_IN_REACH
+            ? "    within: 500 ms\n    after: part-broken\n    holds: phase = STANDBY\n"
+            : "    always: broken-rule = NONE\n");
     return text.toString();
   }
 
@@ -86,6 +93,12 @@ public final class TraceFile {
 
   private static void timeline(Violation violation, StringBuilder text) {
     Map<String, String> before = new LinkedHashMap<>();
+    if (violation.rule() == Rule.STANDBY_IN_REACH) {
+      long from = (violation.scans().size() - BACK_SCANS) * (long) ShortTimes.SCAN_MS;
+      text.append("  # From here on all parts are healthy and the operator tries to come back. The\n");
+      text.append("  # fuse, which no pin sees, only marks the moment for the requirement.\n");
+      text.append("  - at: ").append(from).append(" ms\n    break: fuse-stuck\n");
+    }
     int number = 0;
     for (int scan = 0; scan < violation.scans().size(); scan++) {
       PinScan now = violation.scans().get(scan);

@@ -100,7 +100,7 @@ class BadTimelineTest {
             "    lid: open\n",
             "",
             "17:5: this entry does nothing; give it one of command, lid, break, mend, fill, basket,"
-                + " foil"),
+                + " force, release, foil"),
         change(
             "    lid: open\n",
             "    lid: open\n    mend: drain-leaking\n",

@@ -2,6 +2,7 @@ package dev.tankwright.bench.docs;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.tankwright.loop.Pin;
 import dev.tankwright.loop.Signal;
 import dev.tankwright.plant.PartFault;
 import dev.tankwright.scenario.FaultSize;
@@ -57,6 +58,16 @@ class ScenariosPageTest {
             .map(row -> List.of(Page.plain(row.get(0)), row.get(1), row.get(2)))
             .toList();
     assertEquals(wanted, printed);
+  }
+
+  @Test
+  @DisplayName("every pin that can be forced stands, in order")
+  void pins() {
+    List<String> printed =
+        page.section("Pins that can be forced").rows().stream()
+            .map(row -> Page.plain(row.get(0)))
+            .toList();
+    assertEquals(Pin.keys(), printed);
   }
 
   private static String size(PartFault fault, double size) {

@@ -16,8 +16,10 @@ import dev.tankwright.controller.sequence.Trigger;
 import dev.tankwright.events.Cause;
 import dev.tankwright.events.EventType;
 import dev.tankwright.events.Outcome;
+import dev.tankwright.explore.Part;
 import dev.tankwright.loop.Signal;
 import dev.tankwright.plant.PartFault;
+import dev.tankwright.rule.Rule;
 import dev.tankwright.scenario.Verdict;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -50,6 +52,8 @@ class VocabularyPageTest {
         Arguments.of("Signals", list(Signal.values(), Signal::key)),
         Arguments.of("Part faults", list(PartFault.values(), PartFault::key)),
         Arguments.of("Parameters", list(Parameter.values(), Parameter::key)),
+        Arguments.of("Rules", names(Rule.values())),
+        Arguments.of("Parts of an exploration", list(Part.values(), Part::key)),
         Arguments.of("Event types", list(EventType.values(), EventType::type)),
         Arguments.of("Outcomes of a cycle", names(Outcome.values())),
         Arguments.of("Causes", names(Cause.values())),

@@ -152,10 +152,11 @@ class SeededMistakesTest {
     assertTrue(!found.isEmpty(), "not found: " + name);
     reporter.publishEntry(name, found.get(0) + " after " + found.get(1) + " scans");
     assertEquals(rule, found.get(0), name);
-    // A scan that throws ends a run, and a way back that is missing needs more than one scan.
-    boolean judgedByScan = !rule.equals("SCAN_THROWS_NOTHING") && !rule.equals("STANDBY_IN_REACH");
-    assertTrue(!judgedByScan || found.get(2).startsWith("FAILED"), found.get(2));
-    assertTrue(!judgedByScan || found.get(2).contains(rule), found.get(2));
+    // A scan that throws ends a run with what was thrown.
+    boolean thrown = rule.equals("SCAN_THROWS_NOTHING");
+    assertTrue(found.get(2).startsWith(thrown ? "java.lang." : "FAILED"), found.get(2));
+    boolean named = !thrown && !rule.equals("STANDBY_IN_REACH");
+    assertTrue(!named || found.get(2).contains(rule), found.get(2));
   }
 
   @Test
