@@ -41,8 +41,8 @@ final class Recovery {
   }
 
   /**
-   * The first state from which the way back does not lead to STANDBY, or -1. A state that leads
-   * to itself without having arrived is stuck.
+   * The first state from which the way back does not lead to STANDBY, or -1. A state that leads to
+   * itself without having arrived is stuck.
    */
   static int firstStuck(Origins origins, int states) {
     byte[] known = new byte[states];

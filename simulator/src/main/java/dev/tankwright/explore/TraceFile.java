@@ -95,7 +95,8 @@ public final class TraceFile {
     Map<String, String> before = new LinkedHashMap<>();
     if (violation.rule() == Rule.STANDBY_IN_REACH) {
       long from = (violation.scans().size() - BACK_SCANS) * (long) ShortTimes.SCAN_MS;
-      text.append("  # From here on all parts are healthy and the operator tries to come back. The\n");
+      text.append(
+          "  # From here on all parts are healthy and the operator tries to come back. The\n");
       text.append("  # fuse, which no pin sees, only marks the moment for the requirement.\n");
       text.append("  - at: ").append(from).append(" ms\n    break: fuse-stuck\n");
     }

@@ -12,7 +12,8 @@ import org.junit.jupiter.api.Test;
 
 class ForcedPinsTest {
   private final ClosedLoop loop =
-      new ClosedLoop(DeviceProfile.sixLitre(), BathProfile.sixLitre(), new BathStart(4.5, 30, 21, 1), 1);
+      new ClosedLoop(
+          DeviceProfile.sixLitre(), BathProfile.sixLitre(), new BathStart(4.5, 30, 21, 1), 1);
 
   @Test
   void aForcedPinWinsUntilItIsReleased() {

@@ -45,7 +45,7 @@ class ForceReaderTest {
         change(
             "lid: open",
             "force: {fill-mark: wet}",
-            "19:24: fill-mark cannot be 'wet'; known are on, off"),
+            "19:24: fill-mark cannot be 'wet'; known here: on, off"),
         change(
             "lid: open",
             "force: on",
@@ -79,7 +79,10 @@ class ForceReaderTest {
         "{counter: 4294967291, mains: off, command: START, foil-verdict: ABSENT,"
             + " recipe: 'CUSTOM, 99 °C, 20 ms, 10 ms'}";
     Scenario scenario =
-        read(FORCED.replace("force:\n      lid-make-contact: off\n      lid-break-contact: on", "force: " + pins));
+        read(
+            FORCED.replace(
+                "force:\n      lid-make-contact: off\n      lid-break-contact: on",
+                "force: " + pins));
     Recipe recipe = new Recipe(Programme.CUSTOM, 99_000, 20, 10);
     assertEquals(
         new Deed.Force(
@@ -90,8 +93,7 @@ class ForceReaderTest {
                 new PinForce(Pin.RECIPE, 0, Optional.of(recipe)),
                 new PinForce(Pin.FOIL_VERDICT, -1))),
         scenario.timeline().get(0).deed());
-    assertEquals(
-        new Deed.Release(List.of(Pin.values())), scenario.timeline().get(1).deed());
+    assertEquals(new Deed.Release(List.of(Pin.values())), scenario.timeline().get(1).deed());
   }
 
   @Test
