@@ -23,7 +23,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class ExplorationTest {
-  private static final int MOST_STATES = 2_000_000;
+  private static final int MOST_STATES = 20_000_000;
 
   /** Every one of these is a proof for its set; the command explores all of them, and the pairs. */
   static Stream<Plan> plans() {
@@ -33,7 +33,7 @@ class ExplorationTest {
 
   private static Stream<Plan> quick() {
     return Stream.of(
-        new Plan(Set.of(), Detail.COARSE), new Plan(Set.of(Part.GENERATOR_FAULT), Detail.COARSE));
+        new Plan(Set.of(), Detail.COARSE), new Plan(Set.of(Part.LID_MAKE_CONTACT), Detail.COARSE));
   }
 
   @ParameterizedTest(name = "{0}")
@@ -51,7 +51,7 @@ class ExplorationTest {
   @Test
   @DisplayName("the results do not depend on the number of threads")
   void threads() {
-    Exploration exploration = new Exploration(DeviceProfile.sixLitre(), 3_000);
+    Exploration exploration = new Exploration(DeviceProfile.sixLitre(), 1_000);
     List<Plan> plans = Plan.quick();
     assertEquals(
         exploration.explore(plans, 1, result -> {}), exploration.explore(plans, 2, result -> {}));

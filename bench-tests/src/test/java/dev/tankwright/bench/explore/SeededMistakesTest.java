@@ -4,11 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -16,6 +17,13 @@ import org.objectweb.asm.Opcodes;
 
 /** A proof that cannot fail proves nothing: mistakes put in on purpose are found. */
 class SeededMistakesTest {
+  private static final List<String> TABLE = new CopyOnWriteArrayList<>();
+
+  @AfterAll
+  static void print() {
+    TABLE.forEach(System.out::println);
+  }
+
   static Stream<Arguments> mistakes() {
     return Stream.of(
         of(
@@ -142,7 +150,7 @@ class SeededMistakesTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("mistakes")
   @DisplayName("a mistake is found, and its shortest way fails as a scenario")
-  void found(String name, Mutation mutation, String faulty, String rule, TestReporter reporter)
+  void found(String name, Mutation mutation, String faulty, String rule)
       throws ReflectiveOperationException {
     MutantLoader loader = new MutantLoader(mutation);
     List<String> found = explore(loader, faulty);
@@ -150,7 +158,8 @@ class SeededMistakesTest {
         loader.changes() > 0,
         mutation.className() + "." + mutation.method() + " has nothing to change");
     assertTrue(!found.isEmpty(), "not found: " + name);
-    reporter.publishEntry(name, found.get(0) + " after " + found.get(1) + " scans");
+    String row = String.format("%-42s %-24s %3s scans", name, found.get(0), found.get(1));
+    TABLE.add(row);
     assertEquals(rule, found.get(0), name);
     // A scan that throws ends a run with what was thrown.
     boolean thrown = rule.equals("SCAN_THROWS_NOTHING");
