@@ -31,7 +31,7 @@ final class Bench {
     this.heatAtRest = heatAtRest;
     controller = new CleanerController(profile);
     watch = new RuleWatch(profile, heatAtRest);
-    world = new World(choices.all(), choices.firstTemperature());
+    world = new World(choices.all());
   }
 
   static StateWords words() {

@@ -17,7 +17,6 @@ import java.util.stream.IntStream;
  * so is what faulty parts say. Every choice stands once, in a fixed order.
  */
 final class Choices {
-  private static final boolean NEIGHBOURS = false;
   private static final List<Command> PLAIN =
       List.of(
           Command.PAUSE,
@@ -50,12 +49,12 @@ final class Choices {
     Set<Choice> set = new LinkedHashSet<>();
     nominal().forEach(choice -> set.addAll(freed(choice, faulty)));
     all = List.copyOf(set);
-    following = new int[NEIGHBOURS ? temperatures.count() : 1][];
+    following = new int[detail.isGradual() ? temperatures.count() : 1][];
     for (int from = 0; from < following.length; from++) {
       int present = from;
       following[from] =
           IntStream.range(0, all.size())
-              .filter(i -> !NEIGHBOURS || Math.abs(all.get(i).temperature() - present) <= 1)
+              .filter(i -> !detail.isGradual() || Math.abs(all.get(i).temperature() - present) <= 1)
               .toArray();
     }
   }
@@ -92,7 +91,7 @@ final class Choices {
     boolean minimum = pins / 4 < 2;
     boolean fill = pins / 4 < 1;
     return new Choice(
-        NEIGHBOURS ? temperature : 0,
+        detail.isGradual() ? temperature : 0,
         counts,
         counts,
         closed,
@@ -145,17 +144,12 @@ final class Choices {
     return following.length;
   }
 
-  /** Where the bath begins: warm enough, so that both neighbours follow. */
-  int firstTemperature() {
-    return 0;
-  }
-
   /**
    * The choice with every part healthy, the lid closed, the tank full, the bath as cold as it can
    * become from the given class, and a key pressed.
    */
   int healthy(int temperature, Command command) {
-    int colder = NEIGHBOURS ? Math.max(0, temperature - 1) : 0;
+    int colder = detail.isGradual() ? Math.max(0, temperature - 1) : 0;
     FoilVerdict verdict = command == Command.ACKNOWLEDGE ? FoilVerdict.MARKED : FoilVerdict.NONE;
     Key key = command == Command.NONE ? Key.NONE : new Key(command, null, verdict, true);
     int counts = temperatures.counts(colder);

@@ -27,10 +27,14 @@ public record Plan(Set<Part> faulty, Detail detail) {
     return plans;
   }
 
-  /** The fine world without a faulty part, and the coarse one with none, each, and each two. */
+  /**
+   * The fine and the gradual world without a faulty part, and the coarse one with none, each, and
+   * each two.
+   */
   public static List<Plan> whole() {
     List<Plan> plans = new ArrayList<>();
     plans.add(new Plan(Set.of(), Detail.FINE));
+    plans.add(new Plan(Set.of(), Detail.GRADUAL));
     plans.addAll(quick());
     for (Part one : Part.values()) {
       for (Part other : Part.values()) {
@@ -42,10 +46,9 @@ public record Plan(Set<Part> faulty, Detail detail) {
     return plans;
   }
 
-  /** The set in words, in a fixed order; the fine world is named. */
+  /** The set in words, in a fixed order, and the world unless it is the coarse one. */
   public String text() {
-    String parts = faulty.isEmpty() ? "none" : joined();
-    return detail == Detail.FINE ? parts + " (fine)" : parts;
+    return (faulty.isEmpty() ? "none" : joined()) + detail.suffix();
   }
 
   private String joined() {

@@ -20,13 +20,12 @@ final class World {
   private int temperature;
   private int number;
 
-  World(List<Choice> all, int firstTemperature) {
+  World(List<Choice> all) {
     choices = all.toArray(Choice[]::new);
     pins = new Inputs[choices.length];
     for (int i = 0; i < pins.length; i++) {
       pins[i] = fixed(choices[i]);
     }
-    temperature = firstTemperature;
   }
 
   /** What does not depend on what was driven. */

@@ -33,7 +33,9 @@ class ExplorationTest {
 
   private static Stream<Plan> quick() {
     return Stream.of(
-        new Plan(Set.of(), Detail.COARSE), new Plan(Set.of(Part.LID_MAKE_CONTACT), Detail.COARSE));
+        new Plan(Set.of(), Detail.COARSE),
+        new Plan(Set.of(), Detail.GRADUAL),
+        new Plan(Set.of(Part.LID_MAKE_CONTACT), Detail.COARSE));
   }
 
   @ParameterizedTest(name = "{0}")
