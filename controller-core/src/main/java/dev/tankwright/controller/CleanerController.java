@@ -22,7 +22,7 @@ import dev.tankwright.controller.sequence.Sequence;
  */
 public final class CleanerController {
   /** Words that a captured state takes at most. */
-  public static final int STATE_WORDS = 96;
+  public static final int STATE_WORDS = 128;
 
   private static final int NOTICES = 64;
 
@@ -33,16 +33,17 @@ public final class CleanerController {
   private final Sequence sequence;
   private final Drives drives;
   private final Guard guard;
-  private final Indications indications = new Indications();
+  private final Indications indications;
   private final Demand demand = new Demand();
   private boolean pulse;
 
   /** Makes the controller of a device as it is after power-up: in self test, nothing driven. */
   public CleanerController(DeviceProfile profile) {
     measured = new Measurements(profile);
-    sequence = new Sequence(profile, measured, faults, journal);
     drives = new Drives(profile);
-    guard = new Guard(profile, faults, measured, drives.wanted());
+    guard = new Guard(profile, faults, measured, demand, drives.wanted());
+    sequence = new Sequence(profile, measured, faults, guard, demand, journal);
+    indications = new Indications(sequence, measured, faults);
   }
 
   /**
@@ -55,17 +56,17 @@ public final class CleanerController {
     measured.sense(inputs);
     journal.advance(measured.dtMs());
 
-    sequence.decide(inputs, guard.isSounding(), demand);
+    sequence.decide(inputs);
     drives.shape(demand, measured);
 
-    guard.watch(inputs, demand.heatToMilliC, sequence.phase() == Phase.HEATING);
-    if (faults.isStopping()) {
-      sequence.lockOut(demand);
+    guard.watch();
+    if (faults.isStopping() && sequence.phase() != Phase.LOCKOUT) {
+      sequence.lockOut();
     }
-    guard.drive(inputs, outputs);
+    guard.drive(outputs);
 
-    sequence.tally(measured.control(), guard.isSounding(), guard.isHeating(), measured.dtMs());
-    indications.show(sequence, measured, faults, outputs);
+    sequence.tally();
+    indications.show(outputs);
     pulse = !pulse;
     outputs.watchdogPulse = pulse;
   }
@@ -95,13 +96,15 @@ public final class CleanerController {
   }
 
   /**
-   * Takes on a captured state. The millisecond counter is taken up anew: the next scan counts as 0
-   * ms.
+   * Takes on a captured state.
+   *
+   * @param standing what stands on the pins now: the time of the next scan counts from its
+   *     millisecond counter, and its command is no news
    */
-  public void restore(StateWords state) {
+  public void restore(StateWords state, Inputs standing) {
     state.beginRestore();
     carry(state);
-    measured.restartClock();
+    measured.takeUp(standing);
   }
 
   private void carry(StateWords state) {

@@ -1,6 +1,5 @@
 package dev.tankwright.controller;
 
-import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Outputs;
 import dev.tankwright.controller.board.Panel;
 import dev.tankwright.controller.board.Phase;
@@ -16,55 +15,64 @@ final class Indications {
   private static final int PAUSE_BEEP_MS = 500;
   private static final int COMPLETE_BEEP_MS = 3_000;
 
+  private final Sequence sequence;
+  private final Measurements measured;
+  private final FaultLatch faults;
   private final Buzzer buzzer = new Buzzer();
-  private Phase shown = Phase.SELF_TEST;
+  private Phase phase = Phase.SELF_TEST;
+  private boolean alarm;
 
-  void show(Sequence sequence, Measurements measured, FaultLatch faults, Outputs outputs) {
+  Indications(Sequence sequence, Measurements measured, FaultLatch faults) {
+    this.sequence = sequence;
+    this.measured = measured;
+    this.faults = faults;
+  }
+
+  void show(Outputs outputs) {
     Panel panel = outputs.panel;
-    showWords(sequence, faults, panel);
+    if (sequence.phase() != phase) {
+      enter(sequence.phase());
+    }
+    showWords(panel);
     panel.temperatureMilliC = measured.control().milliC();
     panel.temperatureValid = measured.control().isValid();
-    panel.setpointMilliC = sequence.setpointMilliC();
     panel.remainingMs = sequence.remainingMs();
     panel.degasOwed = sequence.isDegasOwed();
-    panel.lidOpen = !measured.lid().isClosed();
-    beep(sequence);
-    outputs.buzzer = buzzer.sound(panel.phase == Phase.LOCKOUT, measured.dtMs());
+    panel.lidOpen = !measured.isLidClosed();
+    if (sequence.hasJustRefused()) {
+      buzzer.beep(REFUSAL_BEEP_MS);
+    }
+    outputs.buzzer = buzzer.sound(alarm, measured.dtMs());
   }
 
   // A reference is stored only when it is another one: for the collector each store costs more than
   // the comparison.
-  private static void showWords(Sequence sequence, FaultLatch faults, Panel panel) {
-    if (panel.phase != sequence.phase()) {
-      panel.phase = sequence.phase();
+  private void showWords(Panel panel) {
+    if (panel.phase != phase) {
+      panel.phase = phase;
+      panel.setpointMilliC = sequence.setpointMilliC();
     }
-    Fault worst = faults.worst();
-    if (panel.fault != worst) {
-      panel.fault = worst;
+    if (panel.fault != faults.worst()) {
+      panel.fault = faults.worst();
     }
     if (panel.refusal != sequence.refusal()) {
       panel.refusal = sequence.refusal();
     }
   }
 
-  private void beep(Sequence sequence) {
-    if (sequence.hasJustRefused()) {
-      buzzer.beep(REFUSAL_BEEP_MS);
-    }
-    Phase phase = sequence.phase();
-    if (phase == shown) {
-      return;
-    }
-    shown = phase;
-    if (phase == Phase.PAUSED) {
+  private void enter(Phase entered) {
+    phase = entered;
+    alarm = entered == Phase.LOCKOUT;
+    if (entered == Phase.PAUSED) {
       buzzer.beep(PAUSE_BEEP_MS);
-    } else if (phase == Phase.COMPLETE) {
+    } else if (entered == Phase.COMPLETE) {
       buzzer.beep(COMPLETE_BEEP_MS);
     }
   }
 
   void carry(StateWords state) {
     buzzer.carry(state);
-    shown = Phase.of(state.carry(shown.ordinal()));
+    phase = Phase.of(state.carry(phase.ordinal()));
+    alarm = phase == Phase.LOCKOUT;
   }
 }

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
  * pass with the least counts.
  */
 class AllocationTest {
-  private static final int SCANS = 200_000;
+  private static final int SCANS = 400_000;
   private static final int PASSES = 5;
   private static final ThreadMXBean METER = (ThreadMXBean) ManagementFactory.getThreadMXBean();
 
@@ -65,7 +65,7 @@ class AllocationTest {
   private long leastAllocated(Runnable beside) {
     long least = Long.MAX_VALUE;
     for (int pass = 0; pass < PASSES; pass++) {
-      RandomBoard board = new RandomBoard(11, profile);
+      RandomBoard board = new RandomBoard(5, profile);
       least = Math.min(least, allocatedBy(board, new Inputs(), beside));
     }
     return least;
@@ -91,7 +91,7 @@ class AllocationTest {
       }
       // Else every run ends in the first fault that needs service.
       if (scan % 10_000 == 0) {
-        controller.restore(poweredUp);
+        controller.restore(poweredUp, inputs);
       }
     }
   }

@@ -17,11 +17,12 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Random inputs, possible and impossible: the scan never throws, and the invariants hold in every
- * scan. Ten seeds of 200 000 scans. A controller that needs service is powered up anew.
+ * scan. Twenty seeds of 500 000 scans, each over limits of its own. A controller that needs service
+ * is powered up anew.
  */
 class AnyInputsTest {
-  private static final int SEEDS = 10;
-  private static final int SCANS = 200_000;
+  private static final int SEEDS = 20;
+  private static final int SCANS = 500_000;
 
   private final Inputs inputs = new Inputs();
   private final Outputs outputs = new Outputs();

@@ -61,14 +61,14 @@ final class ScanInvariants {
 
   void check(Inputs in, Outputs out) {
     Command command = command(in);
-    dryMs = in.minimumLevelWet ? -1 : dryMs < 0 ? 0 : Math.min(1_000_000, dryMs + dt(in));
+    dryMs = in.minimumLevelWet() ? -1 : dryMs < 0 ? 0 : Math.min(1_000_000, dryMs + dt(in));
     checkUltrasound(in, out);
     checkHeater(in, out);
     checkLatched(out);
     checkPhase(command, out);
     require(
         !out.drainValveOpen || !(out.heaterRelay || out.ultrasoundEnable), "drain while in use");
-    require(!out.drainValveOpen || in.mainsPresent, "drain without mains");
+    require(!out.drainValveOpen || in.mainsPresent(), "drain without mains");
     require(out.watchdogPulse != pulse, "the watchdog pulse changes in every scan");
     remember(in, out);
   }
@@ -79,10 +79,10 @@ final class ScanInvariants {
       assertEquals(0, out.driveFrequencyHz);
       return;
     }
-    require(in.lidMakeContact && !in.lidBreakContact, "ultrasound under an open lid");
-    require(in.drainClosedEnd && !in.drainOpenEnd, "ultrasound over an open drain");
+    require(in.lidMakeContact() && !in.lidBreakContact(), "ultrasound under an open lid");
+    require(in.drainClosedEnd() && !in.drainOpenEnd(), "ultrasound over an open drain");
     require(dryMs < dryTime, "ultrasound over a dry tank");
-    require(in.mainsPresent, "ultrasound without mains");
+    require(in.mainsPresent(), "ultrasound without mains");
     require(Math.abs(out.driveFrequencyHz - centre) <= sweep, "frequency out of its sweep");
     require(out.drivePermille >= 1 && out.drivePermille <= 1_000, "drive level out of range");
   }
@@ -93,9 +93,9 @@ final class ScanInvariants {
     }
     require(valid(in.controlSensorCounts), "heat with a broken control sensor");
     require(valid(in.cutOffSensorCounts), "heat with a broken cut-off sensor");
-    require(in.drainClosedEnd && !in.drainOpenEnd, "heat over an open drain");
+    require(in.drainClosedEnd() && !in.drainOpenEnd(), "heat over an open drain");
     require(dryMs < dryTime, "heat over a dry tank");
-    require(in.mainsPresent && out.cutOffRelay, "heat without mains or through an open relay");
+    require(in.mainsPresent() && out.cutOffRelay, "heat without mains or through an open relay");
   }
 
   private void checkLatched(Outputs out) {

@@ -13,6 +13,7 @@ import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.NoticeKind;
 import dev.tankwright.controller.board.Outputs;
+import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
@@ -31,6 +32,10 @@ public final class ScanRig {
 
   /** Degasses for 20 s and cleans for 30 s at 40 °C: quick, and in everything else as usual. */
   public static final Recipe SHORT = new Recipe(Programme.MEDIUM, 40_000, 20_000, 30_000);
+
+  /** The standard profile, but for jumps: tests set temperatures at once. */
+  public static final DeviceProfile PROFILE =
+      DeviceProfile.sixLitre().with(Parameter.JUMP_LIMIT, 50_000);
 
   /** Just above the dead band of {@link #SHORT}: the setpoint is reached and the heater rests. */
   public static final double WARM = 40.4;
@@ -61,7 +66,7 @@ public final class ScanRig {
   }
 
   public static ScanRig selfTested() {
-    return selfTested(DeviceProfile.sixLitre());
+    return selfTested(PROFILE);
   }
 
   /**
@@ -88,7 +93,7 @@ public final class ScanRig {
   }
 
   public static ScanRig in(Phase phase) {
-    return in(phase, DeviceProfile.sixLitre());
+    return in(phase, PROFILE);
   }
 
   /** A sensor fault that is mended at once: lockout, with its cause gone. */
@@ -125,19 +130,19 @@ public final class ScanRig {
   }
 
   public ScanRig lidContacts(boolean make, boolean breaking) {
-    inputs.lidMakeContact = make;
-    inputs.lidBreakContact = breaking;
+    inputs.lidMakeContact(make);
+    inputs.lidBreakContact(breaking);
     return this;
   }
 
   public ScanRig level(boolean minimumWet, boolean fillMarkWet) {
-    inputs.minimumLevelWet = minimumWet;
-    inputs.fillMarkWet = fillMarkWet;
+    inputs.minimumLevelWet(minimumWet);
+    inputs.fillMarkWet(fillMarkWet);
     return this;
   }
 
   public ScanRig mains(boolean present) {
-    inputs.mainsPresent = present;
+    inputs.mainsPresent(present);
     return this;
   }
 
@@ -154,15 +159,15 @@ public final class ScanRig {
   }
 
   public ScanRig generatorFault(boolean present) {
-    inputs.generatorFault = present;
+    inputs.generatorFault(present);
     return this;
   }
 
   /** Holds the valve's contacts where they are put, whatever is driven. */
   public ScanRig valveJammed(boolean openEnd, boolean closedEnd) {
     board.valveJammed = true;
-    inputs.drainOpenEnd = openEnd;
-    inputs.drainClosedEnd = closedEnd;
+    inputs.drainOpenEnd(openEnd);
+    inputs.drainClosedEnd(closedEnd);
     return this;
   }
 

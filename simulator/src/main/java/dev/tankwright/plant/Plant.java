@@ -162,10 +162,10 @@ public final class Plant {
     lid.read(inputs, lidOpen, broken);
     level.read(inputs, litres, broken);
     drain.read(inputs);
-    inputs.heaterCurrent = heater.isSensed(broken);
-    inputs.generatorRunning = sound.isRunning();
-    inputs.generatorFault = sound.isFaulty();
-    inputs.mainsPresent = supply.isPresent();
+    inputs.heaterCurrent(heater.isSensed(broken));
+    inputs.generatorRunning(sound.isRunning());
+    inputs.generatorFault(sound.isFaulty());
+    inputs.mainsPresent(supply.isPresent());
   }
 
   /** Lets one step pass under the given outputs. */

@@ -26,6 +26,14 @@ public enum Fault {
   CUT_OFF_SENSOR_SHORT("SR-05", Severity.CUT_OFF, ClearRule.RESET),
   /** The two sensors disagree. */
   SENSORS_DISAGREE("SR-06", Severity.CUT_OFF, ClearRule.RESET),
+  /** The control sensor reads a change that no bath makes. */
+  CONTROL_SENSOR_JUMP("SR-17", Severity.CUT_OFF, ClearRule.RESET),
+  /** The cut-off sensor reads a change that no bath makes. */
+  CUT_OFF_SENSOR_JUMP("SR-17", Severity.CUT_OFF, ClearRule.RESET),
+  /** The control sensor stands still while the solution is heated. */
+  CONTROL_SENSOR_FROZEN("SR-19", Severity.CUT_OFF, ClearRule.RESET),
+  /** The cut-off sensor stands still while the solution is heated. */
+  CUT_OFF_SENSOR_FROZEN("SR-19", Severity.CUT_OFF, ClearRule.RESET),
   /** Current flows through the heater though it is commanded off. */
   HEATER_RELAY_WELDED("SR-07", Severity.CUT_OFF, ClearRule.SERVICE),
   /** The heater is commanded on and no current flows. */
@@ -42,6 +50,8 @@ public enum Fault {
   VALVE_NOT_IN_PLACE("SR-13", Severity.LOCKOUT, ClearRule.RESET),
   /** The millisecond counter stalled or jumped. */
   CLOCK_FAULT("SR-14", Severity.CUT_OFF, ClearRule.RESET),
+  /** A key of the panel gives its command again and again. */
+  COMMAND_STUCK("SR-22", Severity.LOCKOUT, ClearRule.RESET),
   /** The heater was on for its time and the solution did not warm. */
   HEATING_WITHOUT_EFFECT("SR-15", Severity.LOCKOUT, ClearRule.RESET),
   /** The solution did not reach its setpoint in the longest time allowed. */

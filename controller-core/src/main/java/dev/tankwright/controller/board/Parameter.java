@@ -27,14 +27,22 @@ public enum Parameter {
   DISAGREE_TIME("disagree-time", Unit.MILLISECONDS, 5_000, 100, 60_000),
   /** How long a sensor reading must lie outside its range before the sensor counts as broken. */
   SENSOR_FAULT_TIME("sensor-fault-time", Unit.MILLISECONDS, 100, 0, 2_000),
+  /** How far a sensor may move within one window of time: 5 K in 1 s. */
+  JUMP_LIMIT("jump-limit", Unit.MILLI_KELVIN, 5_000, 1_000, 50_000),
+  /** The window of time for the jump of a sensor. */
+  JUMP_WINDOW("jump-window", Unit.MILLISECONDS, 1_000, 100, 10_000),
+  /** How far one sensor moves, while heating, until the other one that stands still is frozen. */
+  FROZEN_MOVE("frozen-move", Unit.MILLI_KELVIN, 1_500, 500, 10_000),
+  /** How long a sensor must have stood still after that. */
+  FROZEN_TIME("frozen-time", Unit.MILLISECONDS, 5_000, 100, 60_000),
   /** How long current may flow through a heater that is commanded off. */
   WELDED_TIME("welded-time", Unit.MILLISECONDS, 500, 100, 5_000),
   /** How long a commanded heater may be without current. */
   NO_CURRENT_TIME("no-current-time", Unit.MILLISECONDS, 1_000, 100, 10_000),
-  /** How long heating up may last without a break; a pause begins it anew. */
-  HEAT_UP_MAXIMUM("heat-up-maximum", Unit.MILLISECONDS, 5_400_000, 60_000, 14_400_000),
+  /** How long heating up may last; pauses do not count. */
+  HEAT_UP_MAXIMUM("heat-up-maximum", Unit.MILLISECONDS, 5_400_000, 20_000, 14_400_000),
   /** Time in which a heater that is on must have an effect. */
-  EFFECT_TIME("effect-time", Unit.MILLISECONDS, 240_000, 30_000, 1_800_000),
+  EFFECT_TIME("effect-time", Unit.MILLISECONDS, 240_000, 10_000, 1_800_000),
   /** The effect: how far the solution must have warmed in that time. */
   EFFECT_RISE("effect-rise", Unit.MILLI_KELVIN, 500, 100, 5_000),
   /** How long the minimum level must be dry before the tank counts as dry. */
@@ -57,6 +65,10 @@ public enum Parameter {
   SCAN_MAXIMUM("scan-maximum", Unit.MILLISECONDS, 100, 20, 1_000),
   /** How many scans in a row the counter may stand still. */
   STALL_SCANS("stall-scans", Unit.NUMBER, 5, 2, 100),
+  /** Two equal commands closer together than this are not given by a hand. */
+  KEY_GAP("key-gap", Unit.MILLISECONDS, 400, 50, 2_000),
+  /** How long the same command may be repeated without such a gap. */
+  KEY_STUCK_TIME("key-stuck-time", Unit.MILLISECONDS, 5_000, 500, 60_000),
   /** Longest pause, after which the cycle is stopped. */
   PAUSE_MAXIMUM("pause-maximum", Unit.MILLISECONDS, 1_800_000, 10_000, 7_200_000),
   /** Rest without ultrasound after which degassing is owed again. */

@@ -25,7 +25,7 @@ public final class Drives {
   public void shape(Demand demand, Measurements measurements) {
     int dtMs = measurements.dtMs();
     wanted.heater = heater.regulate(demand.heatToMilliC, measurements.control(), dtMs);
-    ultrasound.shape(demand.sound(), dtMs, wanted);
+    ultrasound.shape(demand.sound, dtMs, wanted);
     wanted.drain = demand.drain;
   }
 

@@ -1,9 +1,9 @@
 package dev.tankwright.controller.safety;
 
 import dev.tankwright.controller.board.DeviceProfile;
-import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.Outputs;
 import dev.tankwright.controller.board.StateWords;
+import dev.tankwright.controller.drive.Demand;
 import dev.tankwright.controller.drive.Wanted;
 import dev.tankwright.controller.sensing.Measurements;
 
@@ -24,68 +24,75 @@ public final class Guard {
    * Makes the guard of a device; nothing is driven.
    *
    * @param measured what the pins mean, anew in every scan
+   * @param demand what the sequence asks for, anew in every scan
    * @param wanted what each actuator should do, anew in every scan
    */
-  public Guard(DeviceProfile profile, FaultLatch latch, Measurements measured, Wanted wanted) {
+  public Guard(
+      DeviceProfile profile,
+      FaultLatch latch,
+      Measurements measured,
+      Demand demand,
+      Wanted wanted) {
     this.latch = latch;
     this.measured = measured;
     this.wanted = wanted;
-    monitors = new Monitors(profile);
-    watch = new Watch(measured, wanted, driven);
+    monitors = new Monitors(profile, measured);
+    watch = new Watch(measured, demand, wanted, driven);
   }
 
-  /**
-   * Looks at everything and latches what is wrong.
-   *
-   * @param setpointMilliC temperature that the sequence asks to hold, m°C; 0 for none
-   * @param heatingUp true while the sequence waits for the setpoint to be reached
-   */
-  public void watch(Inputs inputs, int setpointMilliC, boolean heatingUp) {
-    if (watch.inputs != inputs) {
-      watch.inputs = inputs;
-    }
-    watch.setpointMilliC = setpointMilliC;
-    watch.heatingUp = heatingUp;
-    latch.beginScan();
+  /** Has everything looked at anew in the next scan, for what is asked for has changed. */
+  public void lookAnew() {
+    watch.forget();
+  }
+
+  /** Looks at everything and latches what is wrong. */
+  public void watch() {
     monitors.scan(watch, latch);
   }
 
-  /** Drives the pins: every one is wanted AND permitted. */
-  public void drive(Inputs inputs, Outputs outputs) {
-    boolean healthy = inputs.mainsPresent && !latch.isStopping();
-    boolean shut = measured.isDrainShut() && !driven.drain;
-    boolean filled = healthy && !monitors.isDry() && shut;
-    boolean heat = filled && measured.control().isValid() && measured.cutOff().isValid();
-    boolean sound = filled && measured.lid().isClosed();
-    driven.heater = wanted.heater && heat;
-    driven.ultrasound = wanted.ultrasound && sound;
-    driven.cutOffRelay = inputs.mainsPresent && !latch.isCutOff();
-    driven.drain = wanted.drain && healthy && !driven.heater && !driven.ultrasound;
-    write(outputs);
+  /** True when the cause of a latched fault that switches everything off is there in this scan. */
+  public boolean isCausePresent() {
+    return monitors.isCausePresent(watch, latch.stopping());
   }
 
-  private void write(Outputs outputs) {
-    outputs.heaterRelay = driven.heater;
-    outputs.cutOffRelay = driven.cutOffRelay;
-    outputs.ultrasoundEnable = driven.ultrasound;
-    outputs.drivePermille = driven.ultrasound ? wanted.drivePermille : 0;
-    outputs.driveFrequencyHz = driven.ultrasound ? wanted.driveFrequencyHz : 0;
-    outputs.drainValveOpen = driven.drain;
+  /** Drives the pins: every one is wanted AND permitted. */
+  public void drive(Outputs outputs) {
+    boolean mains = measured.isMains();
+    boolean healthy = mains && !latch.isStopping();
+    boolean filled = healthy && !monitors.isDry() && measured.isDrainShut() && !driven.drain();
+    boolean heats =
+        wanted.heater && filled && measured.control().isValid() && measured.cutOff().isValid();
+    boolean sounds = wanted.ultrasound && filled && measured.isLidClosed();
+    boolean drains = wanted.drain && healthy && !heats && !sounds;
+    boolean cutOffRelay = mains && !latch.isCutOff();
+    driven.set(heats, cutOffRelay, sounds, drains);
+    outputs.heaterRelay = heats;
+    outputs.cutOffRelay = cutOffRelay;
+    outputs.ultrasoundEnable = sounds;
+    outputs.drivePermille = sounds ? wanted.drivePermille : 0;
+    outputs.driveFrequencyHz = sounds ? wanted.driveFrequencyHz : 0;
+    outputs.drainValveOpen = drains;
   }
 
   /** True while the ultrasound is driven. */
   public boolean isSounding() {
-    return driven.ultrasound;
+    return driven.ultrasound();
+  }
+
+  /** All drives in one word, which differs when any of them differs. */
+  public int drives() {
+    return driven.word();
   }
 
   /** True while the heater is driven. */
   public boolean isHeating() {
-    return driven.heater;
+    return driven.heater();
   }
 
   /** Captures or restores what outlasts a scan. */
   public void carry(StateWords state) {
     monitors.carry(state);
     driven.carry(state);
+    watch.forget();
   }
 }

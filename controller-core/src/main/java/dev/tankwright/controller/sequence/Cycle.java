@@ -21,7 +21,15 @@ final class Cycle {
 
   boolean foilCheck;
 
+  // From the start of the cycle to its end, pauses included.
+  private boolean underWay;
+
+  boolean isUnderWay() {
+    return underWay;
+  }
+
   void begin(Recipe recipe, boolean degas, boolean foil) {
+    underWay = true;
     setpointMilliC = recipe.setpointMilliC();
     degasLeftMs = degas ? recipe.degasMs() : 0;
     cleanLeftMs = recipe.cleanMs();
@@ -30,6 +38,7 @@ final class Cycle {
   }
 
   void end() {
+    underWay = false;
     setpointMilliC = 0;
     degasLeftMs = 0;
     cleanLeftMs = 0;
@@ -43,6 +52,7 @@ final class Cycle {
   }
 
   void carry(StateWords state) {
+    underWay = state.carry(underWay);
     setpointMilliC = state.carry(setpointMilliC);
     degasLeftMs = state.carry(degasLeftMs);
     cleanLeftMs = state.carry(cleanLeftMs);

@@ -3,7 +3,9 @@ package dev.tankwright.controller.sequence;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
+import dev.tankwright.controller.safety.Guard;
 import dev.tankwright.controller.sensing.Channel;
+import dev.tankwright.controller.sensing.Measurements;
 
 /**
  * What the record of a cycle says, kept while the cycle runs and until the next one starts.
@@ -11,6 +13,8 @@ import dev.tankwright.controller.sensing.Channel;
  * after the scan that ended the cycle, or later, before the next start.
  */
 public final class CycleTally {
+  private final Measurements measured;
+  private final Guard guard;
   private int number;
   private Programme programme = Programme.CUSTOM;
   private int setpointMilliC;
@@ -25,6 +29,18 @@ public final class CycleTally {
   private int maximumMilliC;
   private long sumMilliCMs;
   private long measuredMs;
+  private Phase stretchPhase = Phase.STANDBY;
+  private int stretchDrives;
+  private boolean stretchSounding;
+  private boolean stretchHeating;
+  private boolean stretchMeasured;
+  private int stretchMilliC;
+  private long stretchMs;
+
+  CycleTally(Measurements measured, Guard guard) {
+    this.measured = measured;
+    this.guard = guard;
+  }
 
   void begin(Recipe recipe, long uptimeMs) {
     number++;
@@ -43,6 +59,8 @@ public final class CycleTally {
     maximumMilliC = Integer.MIN_VALUE;
     sumMilliCMs = 0;
     measuredMs = 0;
+    stretchMs = 0;
+    stretchMeasured = false;
   }
 
   void interrupted() {
@@ -54,31 +72,48 @@ public final class CycleTally {
   }
 
   /**
-   * Takes note of one scan of a cycle.
+   * Takes note of one scan of a cycle. Scans of the same phase with the same drives and readings
+   * make one stretch, which is added up when it ends: most scans add to the stretch alone.
    *
-   * @param control the control sensor; counts only while degassing and cleaning, and while it can
-   *     be believed
    * @param faults latched faults, one bit each
    */
-  void scan(Phase phase, Channel control, boolean sounding, boolean heating, int faults, int dtMs) {
-    phaseMs[phase.ordinal()] += dtMs;
-    faultBits |= faults;
-    ultrasoundMs += sounding ? dtMs : 0;
-    heaterMs += heating ? dtMs : 0;
-    if (control.isValid() && (phase == Phase.CLEANING || phase == Phase.DEGASSING)) {
-      measure(control.milliC(), dtMs);
+  void scan(Phase phase, int faults) {
+    if (phase != stretchPhase || guard.drives() != stretchDrives || measured.hasChanged()) {
+      beginStretch(phase);
     }
+    if (faults != 0) {
+      faultBits |= faults;
+    }
+    stretchMs += measured.dtMs();
   }
 
-  private void measure(int milliC, int dtMs) {
-    minimumMilliC = Math.min(minimumMilliC, milliC);
-    maximumMilliC = Math.max(maximumMilliC, milliC);
-    sumMilliCMs += (long) milliC * dtMs;
-    measuredMs += dtMs;
+  private void beginStretch(Phase phase) {
+    endStretch();
+    Channel control = measured.control();
+    stretchPhase = phase;
+    stretchDrives = guard.drives();
+    stretchSounding = guard.isSounding();
+    stretchHeating = guard.isHeating();
+    stretchMeasured = control.isValid() && (phase == Phase.CLEANING || phase == Phase.DEGASSING);
+    stretchMilliC = control.milliC();
+  }
+
+  private void endStretch() {
+    phaseMs[stretchPhase.ordinal()] += stretchMs;
+    ultrasoundMs += stretchSounding ? stretchMs : 0;
+    heaterMs += stretchHeating ? stretchMs : 0;
+    if (stretchMeasured && stretchMs > 0) {
+      minimumMilliC = Math.min(minimumMilliC, stretchMilliC);
+      maximumMilliC = Math.max(maximumMilliC, stretchMilliC);
+      sumMilliCMs += stretchMilliC * stretchMs;
+      measuredMs += stretchMs;
+    }
+    stretchMs = 0;
   }
 
   /** Takes note of the faults that ended the cycle. */
   void endedBy(int faults) {
+    endStretch();
     faultBits |= faults;
   }
 
@@ -119,16 +154,19 @@ public final class CycleTally {
 
   /** Time spent in a phase, ms. */
   public long phaseMs(Phase phase) {
+    endStretch();
     return phaseMs[phase.ordinal()];
   }
 
   /** Time for which the ultrasound was driven, ms. */
   public long ultrasoundMs() {
+    endStretch();
     return ultrasoundMs;
   }
 
   /** Time for which the heater was on, ms. */
   public long heaterMs() {
+    endStretch();
     return heaterMs;
   }
 
@@ -137,16 +175,19 @@ public final class CycleTally {
    * there are temperatures to tell.
    */
   public boolean hasTemperatures() {
+    endStretch();
     return measuredMs > 0;
   }
 
   /** Lowest temperature while degassing and cleaning, m°C; see {@link #hasTemperatures()}. */
   public int minimumMilliC() {
+    endStretch();
     return minimumMilliC;
   }
 
   /** Highest temperature while degassing and cleaning, m°C; see {@link #hasTemperatures()}. */
   public int maximumMilliC() {
+    endStretch();
     return maximumMilliC;
   }
 
@@ -154,6 +195,7 @@ public final class CycleTally {
    * Mean temperature over the time of degassing and cleaning, m°C; see {@link #hasTemperatures()}.
    */
   public int meanMilliC() {
+    endStretch();
     return (int) (sumMilliCMs / Math.max(1, measuredMs));
   }
 }

@@ -16,7 +16,7 @@ final class DrainingPhase {
   }
 
   Trigger decide(Situation s) {
-    if (!s.inputs.mainsPresent) {
+    if (!s.measured.isMains()) {
       return Trigger.MAINS_LOST;
     }
     if (s.takes(Command.STOP)) {

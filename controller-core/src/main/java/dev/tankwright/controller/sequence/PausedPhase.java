@@ -16,7 +16,7 @@ final class PausedPhase {
   }
 
   Trigger decide(Situation s) {
-    if (!s.inputs.mainsPresent) {
+    if (!s.measured.isMains()) {
       return Trigger.MAINS_LOST;
     }
     if (s.takes(Command.STOP)) {
@@ -37,7 +37,7 @@ final class PausedPhase {
   }
 
   private static Trigger resume(Situation s) {
-    if (!s.measured.lid().isClosed()) {
+    if (!s.measured.isLidClosed()) {
       return s.refuse(Refusal.LID_OPEN);
     }
     if (!s.measured.isMinimumWet()) {

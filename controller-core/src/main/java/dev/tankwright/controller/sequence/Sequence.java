@@ -10,54 +10,54 @@ import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.drive.Demand;
 import dev.tankwright.controller.drive.Sound;
 import dev.tankwright.controller.safety.FaultLatch;
-import dev.tankwright.controller.sensing.Channel;
+import dev.tankwright.controller.safety.Guard;
 import dev.tankwright.controller.sensing.Measurements;
 
 /** Decides what should happen: runs the present phase, and is the one place that changes it. */
 public final class Sequence {
   private final Phases phases;
-  private final CommandDesk commands = new CommandDesk();
   private final Cycle cycle = new Cycle();
-  private final CycleTally tally = new CycleTally();
+  private final CycleTally tally;
   private final Solution solution;
   private final FaultLatch faults;
   private final Journal journal;
   private final PhaseChange change;
   private final Situation situation;
+  private final Demand demand;
   private Phase phase = Phase.SELF_TEST;
   private Refusal refusal;
 
   /** Makes the sequence of a device in self test. */
   public Sequence(
-      DeviceProfile profile, Measurements measured, FaultLatch faults, Journal journal) {
+      DeviceProfile profile,
+      Measurements measured,
+      FaultLatch faults,
+      Guard guard,
+      Demand demand,
+      Journal journal) {
     this.faults = faults;
     this.journal = journal;
+    this.demand = demand;
     phases = new Phases(profile);
     solution = new Solution(profile);
+    tally = new CycleTally(measured, guard);
     change = new PhaseChange(cycle, tally, journal);
-    situation = new Situation(measured, cycle, solution, faults, journal, tally);
+    situation = new Situation(measured, guard, cycle, solution, faults, journal, tally);
   }
 
-  /**
-   * Decides in one scan and says what is demanded.
-   *
-   * @param sounding whether the previous scan drove the ultrasound
-   */
-  public void decide(Inputs inputs, boolean sounding, Demand demand) {
-    Command asked = commands.read(inputs);
-    situation.begin(inputs, asked, sounding);
-    solution.scan(sounding, situation.dtMs());
+  /** Decides in one scan and says what is demanded. */
+  public void decide(Inputs inputs) {
+    situation.begin(inputs);
+    solution.scan(situation.isSounding(), situation.dtMs());
     fire(phases.decide(phase, situation));
-    if (asked != Command.NONE) {
-      settle(asked);
+    if (situation.isAsked()) {
+      settle(situation.asked());
     }
-    demand(demand);
   }
 
-  /** Goes to lockout because a fault has been latched, and demands nothing. */
-  public void lockOut(Demand demand) {
+  /** Goes to lockout because a fault has been latched. */
+  public void lockOut() {
     fire(Trigger.FAULT_LATCHED);
-    demand.clear();
   }
 
   private void fire(Trigger trigger) {
@@ -72,6 +72,7 @@ public final class Sequence {
     phase = next;
     phases.enter(next);
     change.made(from, trigger, next, situation.inputs.recipe, faults.bits());
+    ask();
   }
 
   private void settle(Command asked) {
@@ -81,21 +82,25 @@ public final class Sequence {
     }
   }
 
-  private void demand(Demand demand) {
+  // What is asked for changes with the phase and in no other scan.
+  private void ask() {
     demand.heatToMilliC = phase.isRunning() ? cycle.setpointMilliC : 0;
-    demand.sound(
+    demand.heatingUp = phase == Phase.HEATING;
+    demand.held = phase == Phase.PAUSED;
+    demand.sound =
         switch (phase) {
           case DEGASSING -> Sound.PULSED;
           case CLEANING -> Sound.SWEPT;
           default -> Sound.OFF;
-        });
+        };
     demand.drain = phase == Phase.DRAINING;
+    situation.guard.lookAnew();
   }
 
-  /** Takes note of what was driven in this scan, for the record of the cycle. */
-  public void tally(Channel control, boolean sounding, boolean heating, int dtMs) {
-    if (phase.isInCycle()) {
-      tally.scan(phase, control, sounding, heating, faults.bits(), dtMs);
+  /** Takes note of this scan and what was driven in it, for the record of the cycle. */
+  public void tally() {
+    if (cycle.isUnderWay()) {
+      tally.scan(phase, faults.bits());
     }
   }
 
@@ -111,7 +116,7 @@ public final class Sequence {
 
   /** True in a scan in which a command was refused. */
   public boolean hasJustRefused() {
-    return situation.refusal != null || situation.command != Command.NONE;
+    return situation.isAsked() && refusal != null;
   }
 
   /** Setpoint of the cycle, m°C; 0 outside a cycle. */
@@ -139,9 +144,9 @@ public final class Sequence {
     phase = Phase.of(state.carry(phase.ordinal()));
     int refused = state.carry(refusal == null ? -1 : refusal.ordinal());
     refusal = refused < 0 ? null : Refusal.of(refused);
-    commands.carry(state);
     cycle.carry(state);
     solution.carry(state);
     phases.carry(state);
+    ask();
   }
 }

@@ -4,6 +4,7 @@ import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.Refusal;
 import dev.tankwright.controller.safety.FaultLatch;
+import dev.tankwright.controller.safety.Guard;
 import dev.tankwright.controller.sensing.Measurements;
 
 /**
@@ -23,9 +24,9 @@ final class Situation {
   /** Why the command was not carried out; {@code null} when it was, or when there was none. */
   Refusal refusal;
 
-  /** Whether the previous scan drove the ultrasound. */
-  boolean sounding;
+  private Command asked = Command.NONE;
 
+  final Guard guard;
   final Cycle cycle;
   final Solution solution;
   final FaultLatch faults;
@@ -34,12 +35,14 @@ final class Situation {
 
   Situation(
       Measurements measured,
+      Guard guard,
       Cycle cycle,
       Solution solution,
       FaultLatch faults,
       Journal journal,
       CycleTally tally) {
     this.measured = measured;
+    this.guard = guard;
     this.tally = tally;
     this.cycle = cycle;
     this.solution = solution;
@@ -51,17 +54,34 @@ final class Situation {
    * Begins a scan. A reference is stored only when it is another one: for the collector each store
    * costs more than the comparison.
    */
-  void begin(Inputs pins, Command asked, boolean nowSounding) {
+  void begin(Inputs pins) {
     if (inputs != pins) {
       inputs = pins;
     }
-    if (command != asked) {
-      command = asked;
+    if (measured.keys().isPressed() || asked != Command.NONE) {
+      take();
     }
-    if (refusal != null) {
-      refusal = null;
-    }
-    sounding = nowSounding;
+  }
+
+  private void take() {
+    asked = measured.keys().command();
+    command = asked;
+    refusal = null;
+  }
+
+  /** True in a scan in which a command is new. */
+  boolean isAsked() {
+    return asked != Command.NONE;
+  }
+
+  /** The command that is new in this scan, carried out or not. */
+  Command asked() {
+    return asked;
+  }
+
+  /** Whether the previous scan drove the ultrasound. */
+  boolean isSounding() {
+    return guard.isSounding();
   }
 
   int dtMs() {

@@ -22,7 +22,7 @@ final class StandbyPhase {
       return refusal == null ? start(s) : s.refuse(refusal);
     }
     if (s.takes(Command.DRAIN)) {
-      return s.inputs.mainsPresent ? Trigger.DRAIN_ASKED : s.refuse(Refusal.MAINS_ABSENT);
+      return s.measured.isMains() ? Trigger.DRAIN_ASKED : s.refuse(Refusal.MAINS_ABSENT);
     }
     if (s.takes(Command.FRESH_SOLUTION)) {
       s.solution.renewed();
@@ -35,10 +35,10 @@ final class StandbyPhase {
   }
 
   private Refusal hindrance(Situation s) {
-    if (!s.inputs.mainsPresent) {
+    if (!s.measured.isMains()) {
       return Refusal.MAINS_ABSENT;
     }
-    if (!s.measured.lid().isClosed()) {
+    if (!s.measured.isLidClosed()) {
       s.faults.raise(Fault.LID_OPEN_AT_START);
       return Refusal.LID_OPEN;
     }

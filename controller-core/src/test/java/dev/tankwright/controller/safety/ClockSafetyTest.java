@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.tankwright.controller.ScanRig;
 import dev.tankwright.controller.board.Command;
-import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Refusal;
@@ -51,7 +50,7 @@ class ClockSafetyTest {
   @Test
   @DisplayName("SR-14 the wrap of the counter at 2^32 is no fault")
   void wrap() {
-    ScanRig rig = ScanRig.poweredUp(DeviceProfile.sixLitre());
+    ScanRig rig = ScanRig.poweredUp(ScanRig.PROFILE);
     rig.inputs.millis = -2_000;
     rig.advance(1_000).start(ScanRig.SHORT).warm(40).advance(10_000);
     assertTrue(rig.inputs.millis > 0);

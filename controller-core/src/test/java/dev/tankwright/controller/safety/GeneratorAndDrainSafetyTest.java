@@ -49,7 +49,7 @@ class GeneratorAndDrainSafetyTest {
   @Test
   @DisplayName("SR-12 a drain that is open for its time over a wet minimum is blocked")
   void drainBlocked() {
-    DeviceProfile hasty = DeviceProfile.sixLitre().with(Parameter.DRAIN_MAXIMUM, 30_000);
+    DeviceProfile hasty = ScanRig.PROFILE.with(Parameter.DRAIN_MAXIMUM, 30_000);
     ScanRig rig = ScanRig.in(Phase.DRAINING, hasty).expectDriven(false, false, true);
     rig.advance(30_000).expectNoFault().expectDriven(false, false, true);
     rig.scan(10).expectTrip(Fault.DRAIN_BLOCKED);

@@ -8,6 +8,7 @@ import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.Outputs;
+import dev.tankwright.controller.drive.Demand;
 import dev.tankwright.controller.drive.Wanted;
 import dev.tankwright.controller.sensing.Measurements;
 import java.util.function.Consumer;
@@ -24,8 +25,9 @@ class GuardTest {
   private final DeviceProfile profile = DeviceProfile.sixLitre();
   private final FaultLatch latch = new FaultLatch(new Silent());
   private final Measurements measured = new Measurements(profile);
+  private final Demand demand = new Demand();
   private final Wanted wanted = new Wanted();
-  private final Guard guard = new Guard(profile, latch, measured, wanted);
+  private final Guard guard = new Guard(profile, latch, measured, demand, wanted);
   private final Inputs inputs = new Inputs();
   private final Outputs outputs = new Outputs();
 
@@ -34,6 +36,7 @@ class GuardTest {
     IdealBoard.rest(inputs);
     inputs.controlSensorCounts = Converter.counts(40, profile);
     inputs.cutOffSensorCounts = inputs.controlSensorCounts;
+    demand.heatToMilliC = 40_000;
     wanted.heater = true;
     wanted.ultrasound = true;
     wanted.drivePermille = 1_000;
@@ -44,13 +47,13 @@ class GuardTest {
 
   static Stream<Arguments> losses() {
     return Stream.of(
-        loss("SR-01 make contact open", in -> in.lidMakeContact = false, true, false),
-        loss("SR-01 break contact closed", in -> in.lidBreakContact = true, true, false),
+        loss("SR-01 make contact open", in -> in.lidMakeContact(false), true, false),
+        loss("SR-01 break contact closed", in -> in.lidBreakContact(true), true, false),
         loss("SR-05 control sensor open", in -> in.controlSensorCounts = 4_095, false, true),
         loss("SR-05 cut-off sensor shorted", in -> in.cutOffSensorCounts = 0, false, true),
-        loss("SR-13 drain off its closed end", in -> in.drainClosedEnd = false, false, false),
-        loss("SR-13 drain at both ends", in -> in.drainOpenEnd = true, false, false),
-        loss("mains absent", in -> in.mainsPresent = false, false, false));
+        loss("SR-13 drain off its closed end", in -> in.drainClosedEnd(false), false, false),
+        loss("SR-13 drain at both ends", in -> in.drainOpenEnd(true), false, false),
+        loss("mains absent", in -> in.mainsPresent(false), false, false));
   }
 
   private static Arguments loss(String name, Consumer<Inputs> event, boolean heat, boolean sound) {
@@ -70,8 +73,8 @@ class GuardTest {
   @Test
   @DisplayName("SR-09 over a dry tank nothing is driven after the dry time")
   void dryTank() {
-    inputs.minimumLevelWet = false;
-    inputs.fillMarkWet = false;
+    inputs.minimumLevelWet(false);
+    inputs.fillMarkWet(false);
     scans(5);
     expect(true, true, false);
     scans(1);
@@ -124,10 +127,10 @@ class GuardTest {
     for (int i = 0; i < count; i++) {
       inputs.millis += 10;
       measured.sense(inputs);
-      guard.watch(inputs, 40_000, false);
-      guard.drive(inputs, outputs);
-      inputs.heaterCurrent = outputs.heaterRelay;
-      inputs.generatorRunning = outputs.ultrasoundEnable;
+      guard.watch();
+      guard.drive(outputs);
+      inputs.heaterCurrent(outputs.heaterRelay);
+      inputs.generatorRunning(outputs.ultrasoundEnable);
     }
   }
 

@@ -90,7 +90,7 @@ class HeaterSafetyTest {
   @Test
   @DisplayName("SR-16 heating up longer than it may locks out")
   void heatUpTooLong() {
-    DeviceProfile hasty = DeviceProfile.sixLitre().with(Parameter.HEAT_UP_MAXIMUM, 60_000);
+    DeviceProfile hasty = ScanRig.PROFILE.with(Parameter.HEAT_UP_MAXIMUM, 60_000);
     ScanRig rig = ScanRig.in(Phase.HEATING, hasty);
     // The scan that accepted the start has seen the heating for 0 ms already.
     rig.advance(59_990).expectNoFault().expect(Phase.HEATING);

@@ -31,8 +31,7 @@ class LevelSafetyTest {
   @Test
   @DisplayName("SR-09 the longest dry time that a profile may name still acts within 100 ms")
   void slowestProfileHoldsTheBound() {
-    DeviceProfile slow =
-        DeviceProfile.sixLitre().with(Parameter.DRY_TIME, Parameter.DRY_TIME.maximum());
+    DeviceProfile slow = ScanRig.PROFILE.with(Parameter.DRY_TIME, Parameter.DRY_TIME.maximum());
     ScanRig.in(Phase.HEATING, slow).level(false, false).advance(100).expectTrip(Fault.DRY_TANK);
   }
 

@@ -79,8 +79,9 @@ class TemperatureSafetyTest {
     rig.warm(47.9).advance(10_000).expectNoFault().expect(Phase.CLEANING);
     rig.warm(48.1).advance(5_000).expectNoFault().expect(Phase.CLEANING);
     rig.scan(10).expectTrip(Fault.OVERSHOOT).expectNoted(NoticeKind.CYCLE_INTERRUPTED, 0);
-    // The setpoint ended with the cycle: nothing is overshot any more.
-    rig.expectResetAccepted(Fault.OVERSHOOT);
+    // The setpoint ended with the cycle, the heat did not.
+    rig.expectResetRefused(Refusal.CAUSE_PRESENT);
+    rig.warm(47.9).expectResetAccepted(Fault.OVERSHOOT);
   }
 
   @Test

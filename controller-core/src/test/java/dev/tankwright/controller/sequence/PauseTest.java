@@ -15,8 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class PauseTest {
-  private final DeviceProfile hasty =
-      DeviceProfile.sixLitre().with(Parameter.PAUSE_MAXIMUM, 10_000);
+  private final DeviceProfile hasty = ScanRig.PROFILE.with(Parameter.PAUSE_MAXIMUM, 10_000);
 
   @ParameterizedTest
   @EnumSource(
@@ -68,8 +67,8 @@ class PauseTest {
   @DisplayName("refused resumes do not prolong a pause")
   void refusedResumesDoNotProlong() {
     ScanRig rig = ScanRig.in(Phase.PAUSED, hasty).lid(false);
-    for (int ms = 0; ms < 10_000; ms += 10) {
-      rig.press(Command.RESUME).expect(Phase.PAUSED);
+    for (int ms = 0; ms < 10_000; ms += 500) {
+      rig.press(Command.RESUME).expect(Phase.PAUSED).advance(490);
     }
     rig.press(Command.RESUME).expect(Phase.STANDBY).expectNoted(NoticeKind.CYCLE_STOPPED, 1);
   }

@@ -89,7 +89,7 @@ class StartRefusalTest {
   @Test
   @DisplayName("self test waits, without a fault, for contacts and mains to be in order")
   void selfTestWaits() {
-    DeviceProfile slow = DeviceProfile.sixLitre().with(Parameter.VALVE_TIME, 30_000);
+    DeviceProfile slow = ScanRig.PROFILE.with(Parameter.VALVE_TIME, 30_000);
     ScanRig rig = ScanRig.poweredUp(slow).mains(false).advance(60_000).expect(Phase.SELF_TEST);
     rig.mains(true).valveJammed(false, false).advance(20_000).expect(Phase.SELF_TEST);
     rig.valveFree().advance(500).expectNoFault().expect(Phase.SELF_TEST);
