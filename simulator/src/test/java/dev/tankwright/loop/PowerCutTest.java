@@ -19,6 +19,7 @@ import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
 import dev.tankwright.plant.PartFault;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -207,6 +208,42 @@ class PowerCutTest {
     steps(101);
     assertEquals(Loaded.DAMAGED, loop.loaded());
     assertTrue(loop.isSupplied(), "the device goes on without what it had kept");
+  }
+
+  @Test
+  @DisplayName("SR-18 cuts by chance, half of them in a save: the memory is never lost")
+  void byChance() {
+    Random random = new Random(5);
+    int oneCopy = 0;
+    for (int cut = 0; cut < 200; cut++) {
+      Command[] keys = {Command.START, Command.STOP, Command.PAUSE, Command.RESUME, Command.DRAIN};
+      for (int i = random.nextInt(6); i >= 0; i--) {
+        press(keys[random.nextInt(keys.length)]);
+        steps(1 + random.nextInt(200));
+      }
+      cutInSaveAndReturn(random);
+      assertTrue(loop.loaded().isTaken(), "cut " + cut + ": " + loop.loaded());
+      oneCopy += loop.loaded() == Loaded.ONE_COPY_DAMAGED ? 1 : 0;
+      for (int step = 0; step < 100; step++) {
+        steps(1);
+        assertEquals(0, loop.value(Signal.HEATER) + loop.value(Signal.ULTRASOUND));
+      }
+    }
+    assertTrue(oneCopy > 20, "only " + oneCopy + " saves were cut");
+  }
+
+  /** Half of the times, the last saves before the cut are not finished. */
+  private void cutInSaveAndReturn(Random random) {
+    if (loop.millis() > 10_000 && random.nextBoolean()) {
+      loop.perform(new Deed.Break(PartFault.MEMORY_CUT_SHORT, 1 + random.nextInt(20), 0));
+      press(phase() == Phase.STANDBY ? Command.START : Command.STOP);
+      steps(1 + random.nextInt(3));
+    }
+    long millis = 10L * (1 + random.nextInt(100));
+    loop.perform(new Deed.CutPower(millis));
+    loop.perform(new Deed.Mend(PartFault.MEMORY_CUT_SHORT));
+    steps((int) (millis / 10) + 1);
+    assertEquals(1, loop.value(Signal.BOARD_SUPPLIED));
   }
 
   @Test
