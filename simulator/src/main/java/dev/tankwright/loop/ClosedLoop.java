@@ -43,11 +43,11 @@ public final class ClosedLoop implements SignalSource {
 
   /**
    * Does something to the bath or to the panel. A key pressed acts in the next scan; without supply
-   * it acts never.
+   * it never acts, for a controller takes what it finds at its first scan for old.
    */
   public void perform(Deed deed) {
     if (deed instanceof Deed.Press press) {
-      press(press);
+      keys.press(press, millis);
     } else if (deed instanceof Deed.MoveLid lid) {
       plant.moveLid(lid.open());
     } else if (deed instanceof Deed.Fill fill) {
@@ -65,19 +65,11 @@ public final class ClosedLoop implements SignalSource {
     }
   }
 
-  private void press(Deed.Press press) {
-    if (board.isSupplied()) {
-      keys.press(press, millis);
-    }
-  }
-
   /** Lets the controller see the bath and set its outputs, if the board has its supply. */
   public void scan() {
     if (plant.isAnyBroken()) {
       repairs.step(millis);
-      if (board.isSupplied()) {
-        keys.step(millis);
-      }
+      keys.step(millis);
     }
     board.scan(millis);
   }

@@ -137,8 +137,8 @@ class PowerCutTest {
     steps(100);
     loop.perform(new Deed.CutPower(1_000));
     steps(50);
-    loop.perform(new Deed.CutPower(200));
     loop.perform(new Deed.CutPower(2_000));
+    loop.perform(new Deed.CutPower(200));
     steps(200);
     assertEquals(0, loop.value(Signal.BOARD_SUPPLIED));
     steps(1);
