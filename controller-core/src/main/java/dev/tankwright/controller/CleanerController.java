@@ -8,6 +8,7 @@ import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.drive.Demand;
 import dev.tankwright.controller.drive.Drives;
+import dev.tankwright.controller.memory.Kept;
 import dev.tankwright.controller.safety.FaultLatch;
 import dev.tankwright.controller.safety.Guard;
 import dev.tankwright.controller.sensing.Measurements;
@@ -20,11 +21,13 @@ import dev.tankwright.controller.sequence.Sequence;
  * decide, guard, drive. The same inputs on the same state give the same outputs. Never throws,
  * never waits, never allocates. Not thread-safe: one thread, a test or a simulator drives it.
  */
-public final class CleanerController {
+public final class CleanerController implements Kept {
   /** Words that a captured state takes at most. */
   public static final int STATE_WORDS = 128;
 
   private static final int NOTICES = 64;
+  private static final int KEPT_WORDS = 1;
+  private static final int KEPT_VERSION = 1;
 
   private final NoticeRing notices = new NoticeRing(NOTICES);
   private final Journal journal = new Journal(notices);
@@ -36,6 +39,7 @@ public final class CleanerController {
   private final Indications indications;
   private final Demand demand = new Demand();
   private boolean pulse;
+  private Phase kept = Phase.SELF_TEST;
 
   /** Makes the controller of a device as it is after power-up: in self test, nothing driven. */
   public CleanerController(DeviceProfile profile) {
@@ -105,6 +109,39 @@ public final class CleanerController {
     state.beginRestore();
     carry(state);
     measured.takeUp(standing);
+  }
+
+  @Override
+  public int keptWords() {
+    return KEPT_WORDS;
+  }
+
+  @Override
+  public int keptVersion() {
+    return KEPT_VERSION;
+  }
+
+  @Override
+  public boolean wantsKeeping() {
+    return kept != sequence.phase();
+  }
+
+  @Override
+  public void keep(StateWords out) {
+    kept = sequence.phase();
+    out.carry(kept.ordinal());
+  }
+
+  /** The phase is kept; nothing follows from it yet. */
+  @Override
+  public void recall(StateWords in, int secondsOff) {
+    in.carry(0);
+  }
+
+  /** Nothing follows from it yet. */
+  @Override
+  public void recallFailed() {
+    kept = Phase.SELF_TEST;
   }
 
   private void carry(StateWords state) {

@@ -62,6 +62,8 @@ public enum Signal {
   LIMITER_TRIPPED(Quantity.SWITCH),
   /** Any part is broken now, or the operator is out of order. */
   PART_BROKEN(Quantity.SWITCH),
+  /** The board has its supply; without it nothing is driven, and the panel shows nothing. */
+  BOARD_SUPPLIED(Quantity.SWITCH),
   /** The panel says that degassing is owed. */
   DEGAS_OWED(Quantity.SWITCH),
   /** What is left of degassing and cleaning, as the panel says. */

@@ -11,11 +11,12 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalLong;
 
 /** Reads what an entry of the timeline does. */
 final class DeedReader {
   private static final List<String> DEEDS =
-      List.of("command", "lid", "break", "mend", "fill", "basket");
+      List.of("command", "lid", "break", "mend", "fill", "basket", "cut-power");
   private static final List<String> RECIPE = List.of("programme", "setpoint", "degas", "clean");
   private static final List<Command> COMMANDS =
       List.copyOf(EnumSet.complementOf(EnumSet.of(Command.NONE)));
@@ -60,6 +61,7 @@ final class DeedReader {
       case "fill" -> fill(fields);
       case "basket" -> basket(fields);
       case "foil" -> foil(fields);
+      case "cut-power" -> cutPower(fields);
       case "break" -> breaks.read(fields);
       default -> breaks.part(fields, "mend").map(Deed.Mend::new);
     };
@@ -142,6 +144,19 @@ final class DeedReader {
         .text("basket")
         .flatMap(text -> values.word(text, "basket", MOVES))
         .map(word -> new Deed.MoveBasket(BasketMove.values()[MOVES.indexOf(word)]));
+  }
+
+  private Optional<Deed> cutPower(Fields fields) {
+    return fields.text("cut-power").flatMap(this::cutPower);
+  }
+
+  private Optional<Deed> cutPower(YamlNode.Text text) {
+    OptionalLong millis =
+        values.millis(
+            text, "cut-power", BreakReader.SHORTEST_MILLIS, ScenarioReader.LONGEST_MILLIS);
+    return millis.isPresent()
+        ? Optional.of(new Deed.CutPower(millis.getAsLong()))
+        : Optional.empty();
   }
 
   private Optional<Deed> foil(Fields fields) {

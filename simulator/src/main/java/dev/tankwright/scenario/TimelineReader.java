@@ -23,6 +23,7 @@ final class TimelineReader {
           "clean",
           "foil",
           "basket",
+          "cut-power",
           "lid",
           "break",
           "size",

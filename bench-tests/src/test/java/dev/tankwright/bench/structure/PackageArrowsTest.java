@@ -38,6 +38,7 @@ class PackageArrowsTest {
   private static final Map<String, List<String>> MAY_LEAN_ON =
       Map.ofEntries(
           Map.entry("controller.board", List.of()),
+          Map.entry("controller.memory", List.of("controller.board")),
           Map.entry("controller.sensing", List.of("controller.board")),
           Map.entry("controller.drive", List.of("controller.board", "controller.sensing")),
           Map.entry(
@@ -157,6 +158,7 @@ class PackageArrowsTest {
     List<String> order =
         Arrays.asList(
             "controller.board",
+            "controller.memory",
             "controller.sensing",
             "controller.drive",
             "controller.safety",
