@@ -1,10 +1,12 @@
 package dev.tankwright.controller;
 
 import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.NoticeRing;
 import dev.tankwright.controller.board.Outputs;
 import dev.tankwright.controller.board.Phase;
+import dev.tankwright.controller.board.ProgramFlow;
 import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.drive.Demand;
 import dev.tankwright.controller.drive.Drives;
@@ -14,6 +16,7 @@ import dev.tankwright.controller.safety.Guard;
 import dev.tankwright.controller.sensing.Measurements;
 import dev.tankwright.controller.sequence.CycleTally;
 import dev.tankwright.controller.sequence.Journal;
+import dev.tankwright.controller.sequence.Logbook;
 import dev.tankwright.controller.sequence.Sequence;
 
 /**
@@ -26,28 +29,29 @@ public final class CleanerController implements Kept {
   public static final int STATE_WORDS = 128;
 
   private static final int NOTICES = 64;
-  private static final int KEPT_WORDS = 1;
-  private static final int KEPT_VERSION = 1;
 
+  private final ProgramFlow flow = new ProgramFlow();
   private final NoticeRing notices = new NoticeRing(NOTICES);
   private final Journal journal = new Journal(notices);
   private final FaultLatch faults = new FaultLatch(journal);
+  private final Demand demand = new Demand();
   private final Measurements measured;
   private final Sequence sequence;
   private final Drives drives;
   private final Guard guard;
   private final Indications indications;
-  private final Demand demand = new Demand();
+  private final KeepingRule keeping;
   private boolean pulse;
-  private Phase kept = Phase.SELF_TEST;
+  private int eventSequence;
 
   /** Makes the controller of a device as it is after power-up: in self test, nothing driven. */
   public CleanerController(DeviceProfile profile) {
-    measured = new Measurements(profile);
-    drives = new Drives(profile);
-    guard = new Guard(profile, faults, measured, demand, drives.wanted());
-    sequence = new Sequence(profile, measured, faults, guard, demand, journal);
+    measured = new Measurements(profile, flow);
+    drives = new Drives(profile, flow);
+    guard = new Guard(profile, faults, measured, demand, drives.wanted(), flow);
+    sequence = new Sequence(profile, measured, faults, guard, demand, journal, flow);
     indications = new Indications(sequence, measured, faults);
+    keeping = new KeepingRule(sequence, faults, journal);
   }
 
   /**
@@ -71,7 +75,15 @@ public final class CleanerController implements Kept {
 
     sequence.tally();
     indications.show(outputs);
-    pulse = !pulse;
+    settle(outputs);
+  }
+
+  private void settle(Outputs outputs) {
+    if (flow.isInOrder()) {
+      pulse = !pulse;
+    } else {
+      guard.giveUp(outputs);
+    }
     outputs.watchdogPulse = pulse;
   }
 
@@ -85,9 +97,34 @@ public final class CleanerController implements Kept {
     return sequence.cycleTally();
   }
 
+  /** What the device has done in its life. */
+  public Logbook logbook() {
+    return sequence.logbook();
+  }
+
   /** Time since the controller was made, ms. */
   public long uptimeMs() {
     return journal.uptimeMs();
+  }
+
+  /** The stages that a scan goes through; for tests, that they are seen to be out of order. */
+  ProgramFlow flow() {
+    return flow;
+  }
+
+  /** What was measured in the last scan; for tests, that damage to its table is found. */
+  Measurements measured() {
+    return measured;
+  }
+
+  /** The number that the host has put down last, 0 before the first; it outlasts the power. */
+  public int eventSequence() {
+    return eventSequence;
+  }
+
+  /** Puts down a number for the host: the sequence number of the event that it makes next. */
+  public void eventSequence(int next) {
+    eventSequence = next;
   }
 
   /**
@@ -111,39 +148,6 @@ public final class CleanerController implements Kept {
     measured.takeUp(standing);
   }
 
-  @Override
-  public int keptWords() {
-    return KEPT_WORDS;
-  }
-
-  @Override
-  public int keptVersion() {
-    return KEPT_VERSION;
-  }
-
-  @Override
-  public boolean wantsKeeping() {
-    return kept != sequence.phase();
-  }
-
-  @Override
-  public void keep(StateWords out) {
-    kept = sequence.phase();
-    out.carry(kept.ordinal());
-  }
-
-  /** The phase is kept; nothing follows from it yet. */
-  @Override
-  public void recall(StateWords in, int secondsOff) {
-    in.carry(0);
-  }
-
-  /** Nothing follows from it yet. */
-  @Override
-  public void recallFailed() {
-    kept = Phase.SELF_TEST;
-  }
-
   private void carry(StateWords state) {
     measured.carry(state);
     faults.carry(state);
@@ -152,5 +156,45 @@ public final class CleanerController implements Kept {
     guard.carry(state);
     indications.carry(state);
     pulse = state.carry(pulse);
+  }
+
+  @Override
+  public int keptWords() {
+    return KeepingRule.WORDS;
+  }
+
+  @Override
+  public int keptVersion() {
+    return KeepingRule.VERSION;
+  }
+
+  @Override
+  public boolean wantsKeeping() {
+    return keeping.wants();
+  }
+
+  @Override
+  public void keep(StateWords out) {
+    keeping.noteKept();
+    carryKept(out);
+  }
+
+  @Override
+  public void recall(StateWords in, int secondsOff) {
+    carryKept(in);
+    sequence.wasOff(secondsOff);
+    keeping.noteKept();
+  }
+
+  @Override
+  public void recallFailed() {
+    faults.raise(Fault.MEMORY_CORRUPT);
+    sequence.knowNothing();
+  }
+
+  private void carryKept(StateWords kept) {
+    eventSequence = kept.carry(eventSequence);
+    faults.carry(kept);
+    sequence.keep(kept);
   }
 }

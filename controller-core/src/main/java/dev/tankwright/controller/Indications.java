@@ -7,6 +7,7 @@ import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.drive.Buzzer;
 import dev.tankwright.controller.safety.FaultLatch;
 import dev.tankwright.controller.sensing.Measurements;
+import dev.tankwright.controller.sequence.Dues;
 import dev.tankwright.controller.sequence.Sequence;
 
 /** What the panel shows and when the buzzer sounds. Switches nothing that could do harm. */
@@ -21,6 +22,8 @@ final class Indications {
   private final Buzzer buzzer = new Buzzer();
   private Phase phase = Phase.SELF_TEST;
   private boolean alarm;
+  private Panel shownOn;
+  private int dues;
 
   Indications(Sequence sequence, Measurements measured, FaultLatch faults) {
     this.sequence = sequence;
@@ -33,11 +36,13 @@ final class Indications {
     if (sequence.phase() != phase) {
       enter(sequence.phase());
     }
-    showWords(panel);
+    if (panel != shownOn || panel.phase != phase || sequence.dues() != dues) {
+      showStanding(panel);
+    }
+    showFaultAndRefusal(panel);
     panel.temperatureMilliC = measured.control().milliC();
     panel.temperatureValid = measured.control().isValid();
     panel.remainingMs = sequence.remainingMs();
-    panel.degasOwed = sequence.isDegasOwed();
     panel.lidOpen = !measured.isLidClosed();
     if (sequence.hasJustRefused()) {
       buzzer.beep(REFUSAL_BEEP_MS);
@@ -45,13 +50,22 @@ final class Indications {
     outputs.buzzer = buzzer.sound(alarm, measured.dtMs());
   }
 
+  // What stands for minutes is written when it changes, or when the panel is another one.
+  private void showStanding(Panel panel) {
+    shownOn = panel;
+    dues = sequence.dues();
+    panel.phase = phase;
+    panel.setpointMilliC = sequence.setpointMilliC();
+    panel.degasOwed = (dues & Dues.DEGAS_OWED) != 0;
+    panel.solutionDue = (dues & Dues.SOLUTION) != 0;
+    panel.drainDue = (dues & Dues.DRAIN) != 0;
+    panel.foilDue = (dues & Dues.FOIL) != 0;
+    panel.keepingWarm = (dues & Dues.KEEPING_WARM) != 0;
+  }
+
   // A reference is stored only when it is another one: for the collector each store costs more than
   // the comparison.
-  private void showWords(Panel panel) {
-    if (panel.phase != phase) {
-      panel.phase = phase;
-      panel.setpointMilliC = sequence.setpointMilliC();
-    }
+  private void showFaultAndRefusal(Panel panel) {
     if (panel.fault != faults.worst()) {
       panel.fault = faults.worst();
     }
@@ -74,5 +88,6 @@ final class Indications {
     buzzer.carry(state);
     phase = Phase.of(state.carry(phase.ordinal()));
     alarm = phase == Phase.LOCKOUT;
+    shownOn = null;
   }
 }

@@ -73,6 +73,22 @@ public enum Parameter {
   PAUSE_MAXIMUM("pause-maximum", Unit.MILLISECONDS, 1_800_000, 10_000, 7_200_000),
   /** Rest without ultrasound after which degassing is owed again. */
   REST_MAXIMUM("rest-maximum", Unit.MILLISECONDS, 14_400_000, 60_000, 86_400_000),
+  /** Age of the solution from which on it is due for a change: eight hours of use. */
+  SOLUTION_AGE_MAXIMUM("solution-age-maximum", Unit.MILLISECONDS, 28_800_000, 600_000, 86_400_000),
+  /** Whether a start is refused when the solution is due: 0 it is only shown, 1 refused. */
+  SOLUTION_AGE_REFUSES("solution-age-refuses", Unit.NUMBER, 0, 0, 1),
+  /** Length of the working day, from its first cycle on; at its end the tank is to be drained. */
+  WORKING_DAY("working-day", Unit.SECONDS, 36_000, 3_600, 86_400),
+  /** Time after which the next foil check is due: a quarter of a year. */
+  FOIL_INTERVAL("foil-interval", Unit.SECONDS, 7_776_000, 86_400, 31_536_000),
+  /** Temperature above which protein soil sets; enzymatic chemistry is then warned of. */
+  PROTEIN_LIMIT("protein-limit", Unit.MILLI_CELSIUS, 45_000, 30_000, 60_000),
+  /** How many losses of power end a cycle. */
+  POWER_CUTS_MAXIMUM("power-cuts-maximum", Unit.NUMBER, 3, 1, 10),
+  /** Whether the solution is kept warm after a completed cycle: 0 no, 1 yes. */
+  KEEP_WARM("keep-warm", Unit.NUMBER, 0, 0, 1),
+  /** How long the solution is kept warm at most. */
+  KEEP_WARM_MAXIMUM("keep-warm-maximum", Unit.MILLISECONDS, 7_200_000, 60_000, 28_800_000),
   /** How long everything must be in order before the self test is passed. */
   SELF_TEST_TIME("self-test-time", Unit.MILLISECONDS, 500, 100, 10_000),
   /** Kind of heater regulation: 0 on and off with a dead band, 1 proportional-integral. */
@@ -97,6 +113,10 @@ public enum Parameter {
   PULSE_OFF("pulse-off", Unit.MILLISECONDS, 4_000, 100, 60_000),
   /** Drive level while cleaning. */
   CLEANING_LEVEL("cleaning-level", Unit.PERMILLE, 1_000, 100, 1_000),
+  /** Rated power of the heater, for the estimate of energy alone. */
+  HEATER_POWER("heater-power", Unit.WATT, 300, 50, 5_000),
+  /** Rated power of the generator, for the estimate of energy alone. */
+  ULTRASOUND_POWER("ultrasound-power", Unit.WATT, 150, 20, 3_000),
   /** Resistance at which the converter reads 0. */
   SENSOR_RANGE_LOW("sensor-range-low", Unit.MILLI_OHM, 900_000, 800_000, 1_000_000),
   /** Resistance at which the converter reads full scale. */

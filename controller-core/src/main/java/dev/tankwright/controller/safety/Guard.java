@@ -1,7 +1,9 @@
 package dev.tankwright.controller.safety;
 
 import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Outputs;
+import dev.tankwright.controller.board.ProgramFlow;
 import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.drive.Demand;
 import dev.tankwright.controller.drive.Wanted;
@@ -14,6 +16,7 @@ import dev.tankwright.controller.sensing.Measurements;
  */
 public final class Guard {
   private final FaultLatch latch;
+  private final ProgramFlow flow;
   private final Monitors monitors;
   private final Measurements measured;
   private final Wanted wanted;
@@ -32,7 +35,9 @@ public final class Guard {
       FaultLatch latch,
       Measurements measured,
       Demand demand,
-      Wanted wanted) {
+      Wanted wanted,
+      ProgramFlow flow) {
+    this.flow = flow;
     this.latch = latch;
     this.measured = measured;
     this.wanted = wanted;
@@ -48,6 +53,7 @@ public final class Guard {
   /** Looks at everything and latches what is wrong. */
   public void watch() {
     monitors.scan(watch, latch);
+    flow.pass(ProgramFlow.WATCHED);
   }
 
   /** True when the cause of a latched fault that switches everything off is there in this scan. */
@@ -72,6 +78,22 @@ public final class Guard {
     outputs.drivePermille = sounds ? wanted.drivePermille : 0;
     outputs.driveFrequencyHz = sounds ? wanted.driveFrequencyHz : 0;
     outputs.drainValveOpen = drains;
+    flow.pass(ProgramFlow.DRIVEN);
+  }
+
+  /**
+   * Gives up: the stages of this scan were not in order, so that nothing they have found is to be
+   * relied on. Everything is switched off at once.
+   */
+  public void giveUp(Outputs outputs) {
+    latch.raise(Fault.PROGRAM_FLOW);
+    driven.set(false, false, false, false);
+    outputs.heaterRelay = false;
+    outputs.cutOffRelay = false;
+    outputs.ultrasoundEnable = false;
+    outputs.drivePermille = 0;
+    outputs.driveFrequencyHz = 0;
+    outputs.drainValveOpen = false;
   }
 
   /** True while the ultrasound is driven. */

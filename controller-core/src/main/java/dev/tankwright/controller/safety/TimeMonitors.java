@@ -7,6 +7,7 @@ import dev.tankwright.controller.sensing.Channel;
 /** The monitors that keep time by themselves and must be called in every scan. */
 final class TimeMonitors {
   private final ClockMonitor clock = new ClockMonitor();
+  private final MemoryMonitor memory = new MemoryMonitor();
   private final DryTankMonitor dryTank;
   private final HeatingEffectMonitor heatingEffect;
   private final HeatUpTimeMonitor heatUpTime;
@@ -21,12 +22,13 @@ final class TimeMonitors {
   }
 
   Monitor[] list() {
-    return new Monitor[] {clock, dryTank, heatingEffect, heatUpTime, stuckCommand};
+    return new Monitor[] {clock, memory, dryTank, heatingEffect, heatUpTime, stuckCommand};
   }
 
   /** The conditions of this scan, one bit each. */
   int scan(Watch w) {
     return clock.bit(clock.holds(w))
+        | memory.bit(memory.holds(w))
         | dryTank.bit(dryTank.holds(w))
         | stuckCommand.bit(stuckCommand.holds(w))
         | scanHeat(w);

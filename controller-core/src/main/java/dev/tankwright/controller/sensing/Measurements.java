@@ -3,6 +3,7 @@ package dev.tankwright.controller.sensing;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.Pins;
+import dev.tankwright.controller.board.ProgramFlow;
 import dev.tankwright.controller.board.StateWords;
 
 /** What the pins mean, worked out at the beginning of every scan. */
@@ -11,6 +12,8 @@ public final class Measurements {
   private static final int DRAIN = Pins.DRAIN_OPEN | Pins.DRAIN_CLOSED;
   private static final int NONE = -1;
 
+  private final ProgramFlow flow;
+  private final TemperatureTable table;
   private final ScanClock clock;
   private final Channel control;
   private final Channel cutOff;
@@ -23,8 +26,9 @@ public final class Measurements {
   private boolean begun;
 
   /** Makes the measurements of a device before its first scan. */
-  public Measurements(DeviceProfile profile) {
-    TemperatureTable table = new TemperatureTable(profile);
+  public Measurements(DeviceProfile profile, ProgramFlow flow) {
+    this.flow = flow;
+    table = new TemperatureTable(profile);
     clock = new ScanClock(profile);
     control = new Channel(table);
     cutOff = new Channel(table);
@@ -44,6 +48,8 @@ public final class Measurements {
     changed = first || second || now != pins;
     pins = now;
     lidClosed = lid.isClosed((now & LID) == Pins.LID_MAKE, dtMs);
+    table.verify();
+    flow.pass(ProgramFlow.SENSED);
   }
 
   /** True when a contact, a feedback or a reading differs from the scan before. */
@@ -85,6 +91,11 @@ public final class Measurements {
   public boolean isLidContradictory() {
     int contacts = pins & LID;
     return contacts == LID || contacts == 0;
+  }
+
+  /** True when the table that turns readings into temperatures is not what it was at power-up. */
+  public boolean isTableWrong() {
+    return table.isWrong();
   }
 
   /** True while the minimum level contact is wet. */

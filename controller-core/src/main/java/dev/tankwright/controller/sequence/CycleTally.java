@@ -1,8 +1,11 @@
 package dev.tankwright.controller.sequence;
 
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
+import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.safety.Guard;
 import dev.tankwright.controller.sensing.Channel;
 import dev.tankwright.controller.sensing.Measurements;
@@ -13,8 +16,12 @@ import dev.tankwright.controller.sensing.Measurements;
  * after the scan that ended the cycle, or later, before the next start.
  */
 public final class CycleTally {
+  private static final int MS_PER_HOUR_BY_THOUSAND = 3_600;
+
   private final Measurements measured;
   private final Guard guard;
+  private final int heaterWatts;
+  private final int ultrasoundWatts;
   private int number;
   private Programme programme = Programme.CUSTOM;
   private int setpointMilliC;
@@ -37,7 +44,9 @@ public final class CycleTally {
   private int stretchMilliC;
   private long stretchMs;
 
-  CycleTally(Measurements measured, Guard guard) {
+  CycleTally(DeviceProfile profile, Measurements measured, Guard guard) {
+    heaterWatts = profile.get(Parameter.HEATER_POWER);
+    ultrasoundWatts = profile.get(Parameter.ULTRASOUND_POWER);
     this.measured = measured;
     this.guard = guard;
   }
@@ -117,7 +126,7 @@ public final class CycleTally {
     faultBits |= faults;
   }
 
-  /** Number of the cycle since power-up, from 1; 0 before the first. */
+  /** Number of the cycle in the life of the device, from 1; 0 before the first. */
   public int number() {
     return number;
   }
@@ -197,5 +206,46 @@ public final class CycleTally {
   public int meanMilliC() {
     endStretch();
     return (int) (sumMilliCMs / Math.max(1, measuredMs));
+  }
+
+  /**
+   * Estimate of the energy that the cycle took, mWh: rated powers by their times, at nominal mains
+   * and full drive.
+   */
+  public long energyMilliWattHours() {
+    endStretch();
+    return (heaterMs * heaterWatts + ultrasoundMs * ultrasoundWatts) / MS_PER_HOUR_BY_THOUSAND;
+  }
+
+  /** Gives or takes what outlasts a loss of power. */
+  void keep(StateWords kept, long uptimeMs) {
+    endStretch();
+    number = kept.carry(number);
+    programme = Programme.of(kept.carry(programme.ordinal()));
+    setpointMilliC = kept.carry(setpointMilliC);
+    startedMs = uptimeMs - carry(kept, uptimeMs - startedMs);
+    interruptions = kept.carry(interruptions);
+    degassed = kept.carry(degassed);
+    faultBits = kept.carry(faultBits);
+    for (int i = 0; i < phaseMs.length; i++) {
+      phaseMs[i] = carry(kept, phaseMs[i]);
+    }
+    ultrasoundMs = carry(kept, ultrasoundMs);
+    heaterMs = carry(kept, heaterMs);
+    minimumMilliC = kept.carry(minimumMilliC);
+    maximumMilliC = kept.carry(maximumMilliC);
+    sumMilliCMs = carry(kept, sumMilliCMs);
+    measuredMs = carry(kept, measuredMs);
+  }
+
+  /** The cycle started by so much longer ago as the power was off. */
+  void wasOff(int seconds) {
+    startedMs -= 1_000L * Math.max(0, seconds);
+  }
+
+  private static long carry(StateWords kept, long value) {
+    int low = kept.carry((int) value);
+    int high = kept.carry((int) (value >>> Integer.SIZE));
+    return ((long) high << Integer.SIZE) | (low & 0xFFFF_FFFFL);
   }
 }

@@ -26,6 +26,8 @@ final class DrainingPhase {
       return Trigger.NONE;
     }
     s.solution.renewed();
+    s.calendar.drained();
+    s.logbook.drained();
     s.journal.note(NoticeKind.SOLUTION_DRAINED, 0, 0);
     return Trigger.DRAINED;
   }

@@ -24,7 +24,10 @@ final class SelfTestPhase {
             && !s.measured.isGeneratorFault();
     boolean contacts = !s.measured.isLidContradictory() && s.measured.isDrainShut();
     boolean passed = inOrder.run(sensors && still && contacts && s.measured.isMains(), s.dtMs());
-    return passed ? Trigger.SELF_TEST_PASSED : Trigger.NONE;
+    if (!passed) {
+      return Trigger.NONE;
+    }
+    return s.cycle.isUnderWay() ? Trigger.CYCLE_FOUND : Trigger.SELF_TEST_PASSED;
   }
 
   void enter() {

@@ -5,6 +5,7 @@ import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.NoticeKind;
 import dev.tankwright.controller.board.Phase;
+import dev.tankwright.controller.board.ProgramFlow;
 import dev.tankwright.controller.board.Refusal;
 import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.drive.Demand;
@@ -15,12 +16,8 @@ import dev.tankwright.controller.sensing.Measurements;
 
 /** Decides what should happen: runs the present phase, and is the one place that changes it. */
 public final class Sequence {
+  private final ProgramFlow flow;
   private final Phases phases;
-  private final Cycle cycle = new Cycle();
-  private final CycleTally tally;
-  private final Solution solution;
-  private final FaultLatch faults;
-  private final Journal journal;
   private final PhaseChange change;
   private final Situation situation;
   private final Demand demand;
@@ -34,25 +31,26 @@ public final class Sequence {
       FaultLatch faults,
       Guard guard,
       Demand demand,
-      Journal journal) {
-    this.faults = faults;
-    this.journal = journal;
+      Journal journal,
+      ProgramFlow flow) {
     this.demand = demand;
+    this.flow = flow;
     phases = new Phases(profile);
-    solution = new Solution(profile);
-    tally = new CycleTally(measured, guard);
-    change = new PhaseChange(cycle, tally, journal);
-    situation = new Situation(measured, guard, cycle, solution, faults, journal, tally);
+    situation = new Situation(profile, measured, guard, faults, journal);
+    change = new PhaseChange(profile, situation);
   }
 
-  /** Decides in one scan and says what is demanded. */
+  /** Decides in one scan and says what is asked for. */
   public void decide(Inputs inputs) {
     situation.begin(inputs);
-    solution.scan(situation.isSounding(), situation.dtMs());
     fire(phases.decide(phase, situation));
     if (situation.isAsked()) {
       settle(situation.asked());
     }
+    if (situation.keepWarm.isOver(situation.measured.isMains(), situation.dtMs())) {
+      ask();
+    }
+    flow.pass(ProgramFlow.DECIDED);
   }
 
   /** Goes to lockout because a fault has been latched. */
@@ -61,30 +59,29 @@ public final class Sequence {
   }
 
   private void fire(Trigger trigger) {
-    if (trigger == Trigger.NONE) {
-      return;
-    }
-    Phase next = PhaseTable.after(phase, trigger);
+    Phase next = trigger == Trigger.NONE ? phase : PhaseTable.after(phase, trigger);
     if (next == phase) {
       return;
     }
     Phase from = phase;
     phase = next;
     phases.enter(next);
-    change.made(from, trigger, next, situation.inputs.recipe, faults.bits());
+    change.made(from, trigger, next);
     ask();
   }
 
   private void settle(Command asked) {
     refusal = situation.command == asked ? Refusal.NOT_IN_THIS_PHASE : situation.refusal;
     if (refusal != null) {
-      journal.note(NoticeKind.COMMAND_REFUSED, asked.ordinal(), refusal.ordinal());
+      situation.journal.note(NoticeKind.COMMAND_REFUSED, asked.ordinal(), refusal.ordinal());
     }
+    ask();
   }
 
-  // What is asked for changes with the phase and in no other scan.
+  // What is asked for changes with the phase, with a command, and in no other scan.
   private void ask() {
-    demand.heatToMilliC = phase.isRunning() ? cycle.setpointMilliC : 0;
+    int keptWarm = KeepWarm.isFor(phase) ? situation.keepWarm.setpointMilliC() : 0;
+    demand.heatToMilliC = phase.isRunning() ? situation.cycle.setpointMilliC : keptWarm;
     demand.heatingUp = phase == Phase.HEATING;
     demand.held = phase == Phase.PAUSED;
     demand.sound =
@@ -97,11 +94,14 @@ public final class Sequence {
     situation.guard.lookAnew();
   }
 
-  /** Takes note of this scan and what was driven in it, for the record of the cycle. */
+  /** Takes note of this scan and what was driven in it. */
   public void tally() {
-    if (cycle.isUnderWay()) {
-      tally.scan(phase, faults.bits());
+    int dtMs = situation.dtMs();
+    if (situation.cycle.isUnderWay()) {
+      situation.tally.scan(phase, situation.faults.bits());
     }
+    situation.solution.scan(situation.isSounding(), situation.measured);
+    situation.calendar.scan(dtMs);
   }
 
   /** The present phase. */
@@ -121,22 +121,27 @@ public final class Sequence {
 
   /** Setpoint of the cycle, m°C; 0 outside a cycle. */
   public int setpointMilliC() {
-    return cycle.setpointMilliC;
+    return situation.cycle.setpointMilliC;
   }
 
   /** What is left of degassing and cleaning, ms; 0 outside a cycle. */
   public int remainingMs() {
-    return cycle.remainingMs();
+    return situation.cycle.remainingMs();
   }
 
-  /** True while the solution must be degassed before it cleans. */
-  public boolean isDegasOwed() {
-    return solution.isDegasOwed();
+  /** What the panel is to remind of, one bit each, see {@link Dues}. */
+  public int dues() {
+    return Dues.of(situation);
   }
 
   /** The tally of the present or last cycle. */
   public CycleTally cycleTally() {
-    return tally;
+    return situation.tally;
+  }
+
+  /** What the device has done in its life. */
+  public Logbook logbook() {
+    return situation.logbook;
   }
 
   /** Captures or restores what outlasts a scan. */
@@ -144,9 +149,31 @@ public final class Sequence {
     phase = Phase.of(state.carry(phase.ordinal()));
     int refused = state.carry(refusal == null ? -1 : refusal.ordinal());
     refusal = refused < 0 ? null : Refusal.of(refused);
-    cycle.carry(state);
-    solution.carry(state);
+    situation.cycle.carry(state);
+    situation.solution.carry(state);
+    situation.keepWarm.carry(state);
     phases.carry(state);
     ask();
+  }
+
+  /** Gives or takes what outlasts a loss of power. */
+  public void keep(StateWords kept) {
+    situation.cycle.carry(kept);
+    situation.solution.carry(kept);
+    situation.tally.keep(kept, situation.journal.uptimeMs());
+    situation.calendar.keep(kept);
+    situation.logbook.keep(kept);
+  }
+
+  /** Learns how long the power was off; called after what was kept has been taken. */
+  public void wasOff(int seconds) {
+    situation.solution.pass(seconds);
+    situation.calendar.pass(Math.max(0, seconds));
+    situation.tally.wasOff(seconds);
+  }
+
+  /** Learns that nothing of what was kept is known. */
+  public void knowNothing() {
+    situation.solution.forget();
   }
 }

@@ -1,16 +1,14 @@
 package dev.tankwright.controller.sequence;
 
 import dev.tankwright.controller.board.Command;
+import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.Refusal;
 import dev.tankwright.controller.safety.FaultLatch;
 import dev.tankwright.controller.safety.Guard;
 import dev.tankwright.controller.sensing.Measurements;
 
-/**
- * What a phase sees when it decides, and where it leaves a refusal. A struct, filled anew in every
- * scan.
- */
+/** What a phase sees when it decides, what it changes, and where it leaves a refusal. A struct. */
 final class Situation {
   Inputs inputs;
   final Measurements measured;
@@ -27,27 +25,30 @@ final class Situation {
   private Command asked = Command.NONE;
 
   final Guard guard;
-  final Cycle cycle;
-  final Solution solution;
   final FaultLatch faults;
   final Journal journal;
+  final Cycle cycle;
   final CycleTally tally;
+  final Solution solution;
+  final Calendar calendar;
+  final Logbook logbook = new Logbook();
+  final KeepWarm keepWarm;
 
   Situation(
+      DeviceProfile profile,
       Measurements measured,
       Guard guard,
-      Cycle cycle,
-      Solution solution,
       FaultLatch faults,
-      Journal journal,
-      CycleTally tally) {
+      Journal journal) {
     this.measured = measured;
     this.guard = guard;
-    this.tally = tally;
-    this.cycle = cycle;
-    this.solution = solution;
     this.faults = faults;
     this.journal = journal;
+    cycle = new Cycle();
+    tally = new CycleTally(profile, measured, guard);
+    solution = new Solution(profile, journal);
+    calendar = new Calendar(profile, journal);
+    keepWarm = new KeepWarm(profile);
   }
 
   /**

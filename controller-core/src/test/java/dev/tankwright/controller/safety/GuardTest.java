@@ -8,6 +8,7 @@ import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.Outputs;
+import dev.tankwright.controller.board.ProgramFlow;
 import dev.tankwright.controller.drive.Demand;
 import dev.tankwright.controller.drive.Wanted;
 import dev.tankwright.controller.sensing.Measurements;
@@ -23,11 +24,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The guard alone, under a sequence gone astray that wants heat and sound whatever happens. */
 class GuardTest {
   private final DeviceProfile profile = DeviceProfile.sixLitre();
+  private final ProgramFlow flow = new ProgramFlow();
   private final FaultLatch latch = new FaultLatch(new Silent());
-  private final Measurements measured = new Measurements(profile);
+  private final Measurements measured = new Measurements(profile, flow);
   private final Demand demand = new Demand();
   private final Wanted wanted = new Wanted();
-  private final Guard guard = new Guard(profile, latch, measured, demand, wanted);
+  private final Guard guard = new Guard(profile, latch, measured, demand, wanted, flow);
   private final Inputs inputs = new Inputs();
   private final Outputs outputs = new Outputs();
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Inputs;
+import dev.tankwright.controller.board.ProgramFlow;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -13,7 +14,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The lid filter: bounce below 10 ms, filter 20–50 ms on closing; common practice, no source. */
 class LidTest {
-  private final Measurements measured = new Measurements(DeviceProfile.sixLitre());
+  private final Measurements measured =
+      new Measurements(DeviceProfile.sixLitre(), new ProgramFlow());
   private final Inputs inputs = new Inputs();
 
   @Test
