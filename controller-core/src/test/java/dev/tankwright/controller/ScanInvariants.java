@@ -1,6 +1,6 @@
 package dev.tankwright.controller;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
 
 import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.DeviceProfile;

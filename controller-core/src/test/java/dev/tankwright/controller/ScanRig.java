@@ -1,10 +1,10 @@
 package dev.tankwright.controller;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNull;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assertions.fail;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertFalse;
+import static dev.tankwright.trace.CountedAssertions.assertNull;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.fail;
 
 import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.DeviceProfile;

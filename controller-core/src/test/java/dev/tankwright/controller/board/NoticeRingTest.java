@@ -1,9 +1,9 @@
 package dev.tankwright.controller.board;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertFalse;
+import static dev.tankwright.trace.CountedAssertions.assertThrows;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;

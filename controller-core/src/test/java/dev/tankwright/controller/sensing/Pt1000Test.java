@@ -1,7 +1,7 @@
 package dev.tankwright.controller.sensing;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertThrows;
 
 import dev.tankwright.controller.Converter;
 import org.junit.jupiter.api.DisplayName;

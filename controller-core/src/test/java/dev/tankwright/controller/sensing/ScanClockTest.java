@@ -1,11 +1,12 @@
 package dev.tankwright.controller.sensing;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertFalse;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Parameter;
+import dev.tankwright.trace.Requirement;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,7 +30,8 @@ class ScanClockTest {
   }
 
   @Test
-  @DisplayName("SR-14 a step up to the longest is a late scan, a longer one is a jump")
+  @Requirement("SR-14")
+  @DisplayName("a step up to the longest is a late scan, a longer one is a jump")
   void jumpsAhead() {
     clock.sense(0);
     clock.sense(LONGEST);
@@ -42,7 +44,8 @@ class ScanClockTest {
 
   @ParameterizedTest(name = "step {0}")
   @ValueSource(ints = {-1, -10, Integer.MIN_VALUE, Integer.MAX_VALUE})
-  @DisplayName("SR-14 a step backwards, however far, is a jump and never negative time")
+  @Requirement("SR-14")
+  @DisplayName("a step backwards, however far, is a jump and never negative time")
   void jumpsBack(int step) {
     clock.sense(1_000);
     clock.sense(1_000 + step);
@@ -53,7 +56,8 @@ class ScanClockTest {
   }
 
   @Test
-  @DisplayName("SR-14 a counter that stands still is stalled from the fifth scan on")
+  @Requirement("SR-14")
+  @DisplayName("a counter that stands still is stalled from the fifth scan on")
   void stalls() {
     clock.sense(100);
     clock.sense(110);
@@ -68,7 +72,8 @@ class ScanClockTest {
   }
 
   @Test
-  @DisplayName("SR-14 a counter that stands from power-up is found as well")
+  @Requirement("SR-14")
+  @DisplayName("a counter that stands from power-up is found as well")
   void stallsFromPowerUp() {
     for (int i = 0; i < 5; i++) {
       clock.sense(0);

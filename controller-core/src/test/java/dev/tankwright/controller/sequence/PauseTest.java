@@ -1,6 +1,6 @@
 package dev.tankwright.controller.sequence;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
 
 import dev.tankwright.controller.ScanRig;
 import dev.tankwright.controller.board.Command;
@@ -9,6 +9,7 @@ import dev.tankwright.controller.board.NoticeKind;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Refusal;
+import dev.tankwright.trace.Requirement;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,7 +23,8 @@ class PauseTest {
   @EnumSource(
       value = Phase.class,
       names = {"HEATING", "DEGASSING", "CLEANING"})
-  @DisplayName("SR-01 a pause holds the cycle and its time; a resume returns to the held phase")
+  @Requirement("SR-01")
+  @DisplayName("a pause holds the cycle and its time; a resume returns to the held phase")
   void pauseHolds(Phase held) {
     ScanRig rig = ScanRig.in(held).advance(3_000);
     rig.press(Command.PAUSE).expect(Phase.PAUSED).expectNothingDriven();
@@ -36,7 +38,8 @@ class PauseTest {
   }
 
   @Test
-  @DisplayName("SR-01 a resume over an open or only just closed lid is refused")
+  @Requirement("SR-01")
+  @DisplayName("a resume over an open or only just closed lid is refused")
   void resumeNeedsClosedLid() {
     ScanRig rig = ScanRig.in(Phase.CLEANING).lid(false).advance(100).press(Command.RESUME);
     rig.expectRefused(Command.RESUME, Refusal.LID_OPEN).expect(Phase.PAUSED);

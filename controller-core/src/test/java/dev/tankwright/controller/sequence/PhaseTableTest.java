@@ -1,8 +1,8 @@
 package dev.tankwright.controller.sequence;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertFalse;
+import static dev.tankwright.trace.CountedAssertions.assertNotNull;
 
 import dev.tankwright.controller.ScanRig;
 import dev.tankwright.controller.board.Command;
@@ -10,6 +10,7 @@ import dev.tankwright.controller.board.NoticeKind;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
+import dev.tankwright.trace.Requirement;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
@@ -61,7 +62,8 @@ class PhaseTableTest {
   }
 
   @TestFactory
-  @DisplayName("SR-01 SR-03 every line of the table is driven by its cause, and only there")
+  @Requirement({"SR-01", "SR-03"})
+  @DisplayName("every line of the table is driven by its cause, and only there")
   Stream<DynamicTest> everyLineIsDriven() {
     return PhaseTable.lines().stream()
         .map(
@@ -124,7 +126,8 @@ class PhaseTableTest {
   }
 
   @Test
-  @DisplayName("SR-03 every phase but the lockout itself leads to the lockout by a fault")
+  @Requirement("SR-03")
+  @DisplayName("every phase but the lockout itself leads to the lockout by a fault")
   void everyPhaseLocksOut() {
     for (Phase phase : Phase.values()) {
       assertEquals(Phase.LOCKOUT, PhaseTable.after(phase, Trigger.FAULT_LATCHED));
@@ -132,7 +135,8 @@ class PhaseTableTest {
   }
 
   @Test
-  @DisplayName("SR-01 a running phase is entered from rest by a start or a resume only")
+  @Requirement("SR-01")
+  @DisplayName("a running phase is entered from rest by a start or a resume only")
   void runningIsEnteredOnPurpose() {
     for (Transition line : PhaseTable.lines()) {
       if (line.to().isRunning() && !line.from().isRunning()) {
