@@ -3,6 +3,7 @@ package dev.tankwright.controller.sequence;
 import static dev.tankwright.trace.CountedAssertions.assertEquals;
 import static dev.tankwright.trace.CountedAssertions.assertFalse;
 import static dev.tankwright.trace.CountedAssertions.assertNotNull;
+import static dev.tankwright.trace.CountedAssertions.assertThrows;
 
 import dev.tankwright.controller.ScanRig;
 import dev.tankwright.controller.board.Command;
@@ -12,6 +13,7 @@ import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.trace.Requirement;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
@@ -123,6 +125,16 @@ class PhaseTableTest {
         assertEquals(stays, PhaseTable.after(phase, trigger) == phase, phase + " " + trigger);
       }
     }
+  }
+
+  @Test
+  @DisplayName("a table that names a phase and a trigger twice is refused, with both names")
+  void secondLineIsRefused() {
+    Transition first = PhaseTable.lines().get(0);
+    Transition second = new Transition(first.from(), first.trigger(), Phase.LOCKOUT, "again");
+    IllegalStateException refused =
+        assertThrows(IllegalStateException.class, () -> PhaseTable.index(List.of(first, second)));
+    assertEquals("SELF_TEST names SELF_TEST_PASSED twice", refused.getMessage());
   }
 
   @Test
