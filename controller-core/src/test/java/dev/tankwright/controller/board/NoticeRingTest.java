@@ -40,6 +40,17 @@ class NoticeRingTest {
   }
 
   @Test
+  @DisplayName("a ring for one notice holds one")
+  void smallestRing() {
+    NoticeRing one = new NoticeRing(1);
+    one.put(NoticeKind.CYCLE_PAUSED, 1, 2, 3);
+    one.put(NoticeKind.CYCLE_PAUSED, 4, 5, 6);
+    List<String> drained = new ArrayList<>();
+    one.drain((kind, a, b, at) -> drained.add(kind + " " + a + " " + b + " " + at));
+    assertEquals(List.of("CYCLE_PAUSED 1 2 3", "NOTICES_LOST 1 0 6"), drained);
+  }
+
+  @Test
   @DisplayName("a ring for no notice is refused")
   void refusesNoRoom() {
     assertThrows(IllegalArgumentException.class, () -> new NoticeRing(0));

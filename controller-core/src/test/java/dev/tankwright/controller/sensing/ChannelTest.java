@@ -41,6 +41,8 @@ class ChannelTest {
       channel.sense(counts);
       assertTrue(channel.milliC() > last, "at " + counts);
       last = channel.milliC();
+      int milliOhm = (int) Math.round(low + counts * (double) (high - low) / 4_095);
+      assertEquals(Pt1000.milliCelsius(milliOhm), last, "at " + counts);
     }
     assertEquals(high, Pt1000.milliOhm(last), 2);
   }

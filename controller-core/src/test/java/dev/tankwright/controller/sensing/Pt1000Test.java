@@ -64,6 +64,15 @@ class Pt1000Test {
   }
 
   @Test
+  @DisplayName("halfway between two milli-degrees counts as the warmer one")
+  void halfwayIsWarmer() {
+    assertEquals(1_000_000, Pt1000.milliOhm(0));
+    assertEquals(1_000_004, Pt1000.milliOhm(1));
+    assertEquals(0, Pt1000.milliCelsius(1_000_001));
+    assertEquals(1, Pt1000.milliCelsius(1_000_002));
+  }
+
+  @Test
   @DisplayName("a resistance beyond the standard's range gives its nearest end")
   void endsAtTheRange() {
     assertEquals(-200_000, Pt1000.milliCelsius(0));
