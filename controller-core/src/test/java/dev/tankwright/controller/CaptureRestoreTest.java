@@ -1,8 +1,8 @@
 package dev.tankwright.controller;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.assertArrayEquals;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Inputs;

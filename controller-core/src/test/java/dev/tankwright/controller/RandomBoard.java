@@ -1,5 +1,6 @@
 package dev.tankwright.controller;
 
+import dev.tankwright.controller.board.Chemistry;
 import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.FoilVerdict;
@@ -75,7 +76,14 @@ final class RandomBoard {
             .with(Parameter.EFFECT_TIME, seed % 4 < 2 ? 90_000 : 10_000)
             .with(Parameter.HEAT_UP_MAXIMUM, 20_000)
             .with(Parameter.JUMP_LIMIT, 20_000)
-            .with(Parameter.FROZEN_MOVE, 500);
+            .with(Parameter.FROZEN_MOVE, 500)
+            .with(Parameter.SOLUTION_AGE_MAXIMUM, 60_000)
+            .with(Parameter.SOLUTION_AGE_REFUSES, seed % 8 == 0 ? 1 : 0)
+            .with(Parameter.POWER_CUTS_MAXIMUM, 1 + (int) (seed % 2))
+            .with(Parameter.KEEP_WARM, (int) (seed / 2 % 2))
+            .with(Parameter.KEEP_WARM_MAXIMUM, 60_000)
+            .with(Parameter.WORKING_DAY, 600)
+            .with(Parameter.FOIL_INTERVAL, 600);
     Object[][] ranges = {
       {Parameter.SELF_TEST_TIME, 100, 300},
       {Parameter.PAUSE_MAXIMUM, 10_000, 12_000},
@@ -206,6 +214,7 @@ final class RandomBoard {
       case PAUSED -> Command.RESUME;
       case COMPLETE -> Command.ACKNOWLEDGE;
       case LOCKOUT -> Command.RESET;
+      case HEATING, DEGASSING, CLEANING -> random.nextInt(3) == 0 ? Command.PAUSE : Command.NONE;
       default -> Command.NONE;
     };
   }
@@ -246,6 +255,8 @@ final class RandomBoard {
       new Recipe(Programme.DEGAS_ONLY, 40_000, 2_000, 0),
       new Recipe(Programme.FOIL_CHECK, 40_000, 1_000, 1_000),
       new Recipe(Programme.CUSTOM, 60_000, 1_000, 1_000),
+      new Recipe(Programme.CUSTOM, 46_000, 10, 10, new Chemistry(true, 50_000)),
+      new Recipe(Programme.CUSTOM, 43_000, 10, 10, new Chemistry(true, 42_000)),
       new Recipe(Programme.CUSTOM, 60_001, 1_000, 1_000),
       new Recipe(Programme.MEDIUM, 20_999, 1_000, 1_000),
       new Recipe(Programme.MEDIUM, 40_000, Integer.MAX_VALUE, 1_000),

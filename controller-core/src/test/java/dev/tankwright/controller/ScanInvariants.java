@@ -1,6 +1,6 @@
 package dev.tankwright.controller;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
 
 import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.DeviceProfile;
@@ -126,10 +126,12 @@ final class ScanInvariants {
       require(asked, now + " entered from " + phase + " without a command");
     }
     require(phase != Phase.LOCKOUT || now == phase || command == Command.RESET, "lockout left");
-    require(newCycle || out.panel.remainingMs <= remaining, "remaining time grew");
+    boolean grew = out.panel.remainingMs > remaining;
+    require(!grew || newCycle || out.panel.degasOwed, "remaining time grew");
     require(now.isInCycle() || out.panel.remainingMs == 0, "time remains outside a cycle");
-    boolean driving = out.heaterRelay || out.ultrasoundEnable;
-    require(!driving || now.isRunning(), "driven outside a running phase");
+    require(!out.ultrasoundEnable || now.isRunning(), "sounded outside a running phase");
+    boolean keptWarm = out.panel.keepingWarm && (now == Phase.STANDBY || now == Phase.COMPLETE);
+    require(!out.heaterRelay || now.isRunning() || keptWarm, "heated outside a running phase");
     require(!out.drainValveOpen || now == Phase.DRAINING, "drain open outside draining");
   }
 

@@ -1,10 +1,10 @@
 package dev.tankwright.controller;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNull;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assertions.fail;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertFalse;
+import static dev.tankwright.trace.CountedAssertions.assertNull;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.fail;
 
 import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.DeviceProfile;
@@ -19,6 +19,7 @@ import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.controller.board.Refusal;
 import dev.tankwright.controller.board.Severity;
+import dev.tankwright.controller.board.StateWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -41,7 +42,7 @@ public final class ScanRig {
   public static final double WARM = 40.4;
 
   public final DeviceProfile profile;
-  public final CleanerController controller;
+  public CleanerController controller;
   public final Inputs inputs = new Inputs();
   public final Outputs outputs = new Outputs();
   public final IdealBoard board = new IdealBoard();
@@ -174,6 +175,18 @@ public final class ScanRig {
   public ScanRig valveFree() {
     board.valveJammed = false;
     board.answer(outputs, inputs, 0);
+    return this;
+  }
+
+  /** The board loses its supply and has it again after the given time; off in between. */
+  public ScanRig cutPower(int seconds) {
+    StateWords kept = new StateWords(controller.keptWords());
+    kept.beginCapture();
+    controller.keep(kept);
+    controller = new CleanerController(profile);
+    kept.beginRestore();
+    controller.recall(kept, seconds);
+    board.answer(new Outputs(), inputs, 10_000);
     return this;
   }
 

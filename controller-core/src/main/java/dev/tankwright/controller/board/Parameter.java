@@ -74,13 +74,13 @@ public enum Parameter {
   /** Rest without ultrasound after which degassing is owed again. */
   REST_MAXIMUM("rest-maximum", Unit.MILLISECONDS, 14_400_000, 60_000, 86_400_000),
   /** Age of the solution from which on it is due for a change: eight hours of use. */
-  SOLUTION_AGE_MAXIMUM("solution-age-maximum", Unit.MILLISECONDS, 28_800_000, 600_000, 86_400_000),
+  SOLUTION_AGE_MAXIMUM("solution-age-maximum", Unit.MILLISECONDS, 28_800_000, 60_000, 86_400_000),
   /** Whether a start is refused when the solution is due: 0 it is only shown, 1 refused. */
   SOLUTION_AGE_REFUSES("solution-age-refuses", Unit.NUMBER, 0, 0, 1),
   /** Length of the working day, from its first cycle on; at its end the tank is to be drained. */
-  WORKING_DAY("working-day", Unit.SECONDS, 36_000, 3_600, 86_400),
+  WORKING_DAY("working-day", Unit.SECONDS, 36_000, 600, 86_400),
   /** Time after which the next foil check is due: a quarter of a year. */
-  FOIL_INTERVAL("foil-interval", Unit.SECONDS, 7_776_000, 86_400, 31_536_000),
+  FOIL_INTERVAL("foil-interval", Unit.SECONDS, 7_776_000, 600, 31_536_000),
   /** Temperature above which protein soil sets; enzymatic chemistry is then warned of. */
   PROTEIN_LIMIT("protein-limit", Unit.MILLI_CELSIUS, 45_000, 30_000, 60_000),
   /** How many losses of power end a cycle. */

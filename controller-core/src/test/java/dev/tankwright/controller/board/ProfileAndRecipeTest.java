@@ -1,9 +1,10 @@
 package dev.tankwright.controller.board;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertThrows;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
+import dev.tankwright.trace.Requirement;
 import java.util.Arrays;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -36,7 +37,8 @@ class ProfileAndRecipeTest {
   }
 
   @Test
-  @DisplayName("SR-03 the cut-off lies at least 2 K above the highest setpoint")
+  @Requirement("SR-03")
+  @DisplayName("the cut-off lies at least 2 K above the highest setpoint")
   void cutOffLiesAboveSetpoints() {
     DeviceProfile low = profile.with(Parameter.CUT_OFF_LIMIT, 62_000);
     assertThrows(

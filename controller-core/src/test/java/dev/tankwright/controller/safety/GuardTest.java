@@ -1,6 +1,6 @@
 package dev.tankwright.controller.safety;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
 
 import dev.tankwright.controller.Converter;
 import dev.tankwright.controller.IdealBoard;
@@ -12,6 +12,7 @@ import dev.tankwright.controller.board.ProgramFlow;
 import dev.tankwright.controller.drive.Demand;
 import dev.tankwright.controller.drive.Wanted;
 import dev.tankwright.controller.sensing.Measurements;
+import dev.tankwright.trace.Requirement;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -49,12 +50,12 @@ class GuardTest {
 
   static Stream<Arguments> losses() {
     return Stream.of(
-        loss("SR-01 make contact open", in -> in.lidMakeContact(false), true, false),
-        loss("SR-01 break contact closed", in -> in.lidBreakContact(true), true, false),
-        loss("SR-05 control sensor open", in -> in.controlSensorCounts = 4_095, false, true),
-        loss("SR-05 cut-off sensor shorted", in -> in.cutOffSensorCounts = 0, false, true),
-        loss("SR-13 drain off its closed end", in -> in.drainClosedEnd(false), false, false),
-        loss("SR-13 drain at both ends", in -> in.drainOpenEnd(true), false, false),
+        loss("make contact open", in -> in.lidMakeContact(false), true, false),
+        loss("break contact closed", in -> in.lidBreakContact(true), true, false),
+        loss("control sensor open", in -> in.controlSensorCounts = 4_095, false, true),
+        loss("cut-off sensor shorted", in -> in.cutOffSensorCounts = 0, false, true),
+        loss("drain off its closed end", in -> in.drainClosedEnd(false), false, false),
+        loss("drain at both ends", in -> in.drainOpenEnd(true), false, false),
         loss("mains absent", in -> in.mainsPresent(false), false, false));
   }
 
@@ -64,7 +65,8 @@ class GuardTest {
 
   @ParameterizedTest(name = "{0}: heat {2}, sound {3}")
   @MethodSource("losses")
-  @DisplayName("SR-01 SR-05 SR-13 what is not permitted is withheld in the same scan")
+  @Requirement({"SR-01", "SR-05", "SR-13"})
+  @DisplayName("what is not permitted is withheld in the same scan")
   void withholds(String name, Consumer<Inputs> event, boolean heat, boolean sound) {
     event.accept(inputs);
     scans(1);
@@ -73,7 +75,8 @@ class GuardTest {
   }
 
   @Test
-  @DisplayName("SR-09 over a dry tank nothing is driven after the dry time")
+  @Requirement("SR-09")
+  @DisplayName("over a dry tank nothing is driven after the dry time")
   void dryTank() {
     inputs.minimumLevelWet(false);
     inputs.fillMarkWet(false);
@@ -85,8 +88,8 @@ class GuardTest {
   }
 
   @Test
-  @DisplayName(
-      "SR-13 the valve stays closed while heat or sound is driven, and they while it is open")
+  @Requirement("SR-13")
+  @DisplayName("the valve stays closed while heat or sound is driven, and they while it is open")
   void valveExcludesHeatAndSound() {
     wanted.drain = true;
     scans(10);
@@ -104,7 +107,8 @@ class GuardTest {
   }
 
   @Test
-  @DisplayName("SR-03 any latched fault that stops withholds everything, an advisory nothing")
+  @Requirement("SR-03")
+  @DisplayName("any latched fault that stops withholds everything, an advisory nothing")
   void latchedFaults() {
     latch.raise(Fault.LID_OPEN_AT_START);
     scans(1);

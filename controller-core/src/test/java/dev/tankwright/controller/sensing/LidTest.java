@@ -1,12 +1,13 @@
 package dev.tankwright.controller.sensing;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertFalse;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.ProgramFlow;
+import dev.tankwright.trace.Requirement;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,7 +20,8 @@ class LidTest {
   private final Inputs inputs = new Inputs();
 
   @Test
-  @DisplayName("SR-01 the lid counts as closed after 50 ms of both contacts saying so")
+  @Requirement("SR-01")
+  @DisplayName("the lid counts as closed after 50 ms of both contacts saying so")
   void closesFiltered() {
     for (int ms = 0; ms < 50; ms += 10) {
       sense(true, false, 10);
@@ -30,7 +32,8 @@ class LidTest {
   }
 
   @Test
-  @DisplayName("SR-01 one bounce starts the filter anew")
+  @Requirement("SR-01")
+  @DisplayName("one bounce starts the filter anew")
   void bounces() {
     for (int i = 0; i < 5; i++) {
       sense(true, false, 10);
@@ -45,7 +48,8 @@ class LidTest {
   }
 
   @Test
-  @DisplayName("SR-01 a late scan before the lid closes does not shorten the filter")
+  @Requirement("SR-01")
+  @DisplayName("a late scan before the lid closes does not shorten the filter")
   void lateScanDoesNotShortenTheFilter() {
     sense(false, true, 10);
     sense(true, false, 90);
@@ -55,7 +59,8 @@ class LidTest {
 
   @ParameterizedTest(name = "make contact {0}, break contact {1}")
   @CsvSource({"false, true, false", "false, false, true", "true, true, true"})
-  @DisplayName("SR-01 SR-02 one contact is enough to count as open, at once")
+  @Requirement({"SR-01", "SR-02"})
+  @DisplayName("one contact is enough to count as open, at once")
   void opensAtOnce(boolean make, boolean breaking, boolean contradictory) {
     for (int i = 0; i < 10; i++) {
       sense(true, false, 10);

@@ -1,11 +1,12 @@
 package dev.tankwright.controller.sensing;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertFalse;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Parameter;
+import dev.tankwright.trace.Requirement;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,7 +29,8 @@ class ScanClockTest {
   }
 
   @Test
-  @DisplayName("SR-14 a step up to the longest is a late scan, a longer one is a jump")
+  @Requirement("SR-14")
+  @DisplayName("a step up to the longest is a late scan, a longer one is a jump")
   void jumpsAhead() {
     clock.takeUp(0);
     assertEquals(LONGEST, clock.sense(LONGEST));
@@ -40,7 +42,8 @@ class ScanClockTest {
 
   @ParameterizedTest(name = "step {0}")
   @ValueSource(ints = {-1, -10, Integer.MIN_VALUE, Integer.MAX_VALUE})
-  @DisplayName("SR-14 a step backwards, however far, is a jump and never negative time")
+  @Requirement("SR-14")
+  @DisplayName("a step backwards, however far, is a jump and never negative time")
   void jumpsBack(int step) {
     clock.takeUp(1_000);
     assertEquals(LONGEST, clock.sense(1_000 + step));
@@ -50,7 +53,8 @@ class ScanClockTest {
   }
 
   @Test
-  @DisplayName("SR-14 a counter that stands still is stalled from the fifth scan on")
+  @Requirement("SR-14")
+  @DisplayName("a counter that stands still is stalled from the fifth scan on")
   void stalls() {
     clock.takeUp(100);
     clock.sense(110);
@@ -65,7 +69,8 @@ class ScanClockTest {
   }
 
   @Test
-  @DisplayName("SR-14 a counter that stands from power-up is found as well")
+  @Requirement("SR-14")
+  @DisplayName("a counter that stands from power-up is found as well")
   void stallsFromPowerUp() {
     for (int i = 0; i < 5; i++) {
       clock.sense(0);
