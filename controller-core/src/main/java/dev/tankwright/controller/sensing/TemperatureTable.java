@@ -51,6 +51,11 @@ public final class TemperatureTable {
     return checksum.isWrong();
   }
 
+  /** Changes one word, as failing memory would. */
+  void damage() {
+    milliC[FULL_SCALE / 2] ^= 1;
+  }
+
   private final class Words implements RunningChecksum.Table {
     @Override
     public int words() {
