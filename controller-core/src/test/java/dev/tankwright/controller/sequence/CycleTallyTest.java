@@ -31,7 +31,8 @@ class CycleTallyTest {
     assertEquals(1, of.number());
     assertEquals(Programme.HEAVY, of.programme());
     assertEquals(45_000, of.setpointMilliC());
-    assertEquals(rig.controller.uptimeMs(), of.startedMs());
+    assertEquals(1_000, of.startedMs(), "the first scan lasts 0 ms");
+    assertEquals(1_000, rig.controller.uptimeMs());
     rig.advance(1_000);
     assertEquals(1_010, of.heaterMs(), "heated from the scan of the start");
     assertEquals(1_010, of.phaseMs(Phase.HEATING));
