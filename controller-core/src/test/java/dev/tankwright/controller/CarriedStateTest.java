@@ -64,6 +64,21 @@ class CarriedStateTest {
   }
 
   @Test
+  @DisplayName("for how long the rest has been running out of the drain")
+  void drain() {
+    int tail = profile.get(Parameter.DRAIN_TAIL);
+    ScanRig rig = ScanRig.in(Phase.DRAINING).level(false, false).advance(tail - 100);
+    CleanerController fresh = restored(rig);
+    for (int ms = 0; ms < 110; ms += 10) {
+      scan(fresh, rig);
+      assertEquals(Phase.DRAINING, outputs.panel.phase, "after " + ms + " ms");
+      rig.inputs.millis += 10;
+    }
+    scan(fresh, rig);
+    assertEquals(Phase.STANDBY, outputs.panel.phase);
+  }
+
+  @Test
   @DisplayName("for how many scans the counter has stood still")
   void standingCounter() {
     ScanRig rig = ScanRig.selfTested().scan(0).scan(0).scan(0).scan(0).expectNoFault();
@@ -97,6 +112,17 @@ class CarriedStateTest {
     rig.inputs.millis += 10;
     scan(fresh, rig);
     assertEquals(false, outputs.buzzer);
+  }
+
+  @Test
+  @DisplayName("that the heater is on within the dead band, where it stays as it was")
+  void heaterWithinTheDeadBand() {
+    ScanRig heated = ScanRig.in(Phase.HEATING).warm(40).scan(10).expectDriven(true, true, false);
+    scan(restored(heated), heated);
+    assertTrue(outputs.heaterRelay);
+    ScanRig rested = ScanRig.in(Phase.DEGASSING).warm(40).scan(10).expectDriven(false, true, false);
+    scan(restored(rested), rested);
+    assertEquals(false, outputs.heaterRelay);
   }
 
   private CleanerController restored(ScanRig rig) {

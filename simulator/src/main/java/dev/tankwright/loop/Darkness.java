@@ -33,6 +33,10 @@ final class Darkness {
     panel.setpointMilliC = 0;
     panel.remainingMs = 0;
     panel.degasOwed = false;
+    panel.solutionDue = false;
+    panel.drainDue = false;
+    panel.foilDue = false;
+    panel.keepingWarm = false;
     panel.lidOpen = false;
   }
 }

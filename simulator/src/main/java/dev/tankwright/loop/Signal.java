@@ -66,6 +66,14 @@ public enum Signal {
   BOARD_SUPPLIED(Quantity.SWITCH),
   /** The panel says that degassing is owed. */
   DEGAS_OWED(Quantity.SWITCH),
+  /** The panel says that the solution is older than it should be. */
+  SOLUTION_DUE(Quantity.SWITCH),
+  /** The panel says that the tank is to be drained and dried. */
+  DRAIN_DUE(Quantity.SWITCH),
+  /** The panel says that the next foil check is due. */
+  FOIL_CHECK_DUE(Quantity.SWITCH),
+  /** The panel says that the solution is kept warm between two cycles. */
+  KEEPING_WARM(Quantity.SWITCH),
   /** What is left of degassing and cleaning, as the panel says. */
   REMAINING_TIME(Quantity.TIME),
   /** Phase of the controller. */

@@ -17,7 +17,8 @@ import java.util.OptionalLong;
 final class DeedReader {
   private static final List<String> DEEDS =
       List.of("command", "lid", "break", "mend", "fill", "basket", "cut-power");
-  private static final List<String> RECIPE = List.of("programme", "setpoint", "degas", "clean");
+  private static final List<String> RECIPE =
+      List.of("programme", "setpoint", "degas", "clean", "chemistry", "chemistry-maximum");
   private static final List<Command> COMMANDS =
       List.copyOf(EnumSet.complementOf(EnumSet.of(Command.NONE)));
   private static final List<FoilVerdict> FOILS = List.of(FoilVerdict.MARKED, FoilVerdict.UNMARKED);

@@ -41,6 +41,7 @@ final class RunEvents {
     }
     if (!loop.controller().notices().isEmpty()) {
       loop.controller().notices().drain(composer);
+      loop.controller().eventSequence((int) composer.nextSequence());
     }
   }
 

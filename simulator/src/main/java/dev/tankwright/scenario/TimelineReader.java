@@ -21,6 +21,8 @@ final class TimelineReader {
           "setpoint",
           "degas",
           "clean",
+          "chemistry",
+          "chemistry-maximum",
           "foil",
           "basket",
           "cut-power",

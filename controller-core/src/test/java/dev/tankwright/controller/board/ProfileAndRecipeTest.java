@@ -27,6 +27,18 @@ class ProfileAndRecipeTest {
     }
   }
 
+  @ParameterizedTest
+  @EnumSource(Parameter.class)
+  @DisplayName("every parameter accepts both ends of its range and says what it counts in")
+  void acceptsItsRange(Parameter parameter) {
+    assertEquals(parameter.minimum(), parameter.check(parameter.minimum()));
+    assertEquals(parameter.maximum(), parameter.check(parameter.maximum()));
+    assertTrue(parameter.minimum() < parameter.maximum());
+    boolean aTime = parameter.key().matches(".*-(time|filter|period|on|off|maximum|tail)");
+    boolean aCount = parameter == Parameter.SETPOINT_MAXIMUM;
+    assertEquals(aTime && !aCount, parameter.unit() == Unit.MILLISECONDS, parameter.key());
+  }
+
   @Test
   @DisplayName("keys are unique and a changed profile leaves the first as it was")
   void keysAreUnique() {
