@@ -21,7 +21,7 @@ class HeaterRegulatorTest {
   private final DeviceProfile deadBand = DeviceProfile.sixLitre();
   private final DeviceProfile proportional =
       deadBand.with(Parameter.REGULATION, 1).with(Parameter.PROPORTIONAL_BAND, 4_000);
-  private final Measurements measured = new Measurements(deadBand);
+  private final Measurements measured = new Measurements(deadBand, new ProgramFlow());
   private final Inputs inputs = new Inputs();
 
   @Test
