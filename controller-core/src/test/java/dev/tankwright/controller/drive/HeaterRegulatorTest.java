@@ -8,6 +8,7 @@ import dev.tankwright.controller.Converter;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.Parameter;
+import dev.tankwright.controller.board.ProgramFlow;
 import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.sensing.Measurements;
 import org.junit.jupiter.api.DisplayName;
