@@ -62,8 +62,9 @@ public final class CleanerController implements Kept {
    */
   public void scan(Inputs inputs, Outputs outputs) {
     measured.sense(inputs);
-    journal.advance(measured.dtMs());
-
+    if (journal.advance(measured.dtMs())) {
+      everySecond();
+    }
     sequence.decide(inputs);
     drives.shape(demand, measured);
 
@@ -76,6 +77,11 @@ public final class CleanerController implements Kept {
     sequence.tally();
     indications.show(outputs);
     settle(outputs);
+  }
+
+  private void everySecond() {
+    measured.verifyTable();
+    sequence.everySecond();
   }
 
   private void settle(Outputs outputs) {

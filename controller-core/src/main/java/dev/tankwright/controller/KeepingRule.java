@@ -12,7 +12,7 @@ import dev.tankwright.controller.sequence.Sequence;
  */
 final class KeepingRule {
   /** How many words are kept. */
-  static final int WORDS = 61;
+  static final int WORDS = 60;
 
   /** Version of the layout of these words. */
   static final int VERSION = 1;

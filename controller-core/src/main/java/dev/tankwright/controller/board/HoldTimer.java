@@ -42,6 +42,11 @@ public final class HoldTimer {
     return isExpired();
   }
 
+  /** True while the condition is there, for however long. */
+  public boolean isRunning() {
+    return elapsedMs != AT_REST;
+  }
+
   /** True when the condition has lasted its limit. */
   public boolean isExpired() {
     return elapsedMs >= limitMs;

@@ -27,9 +27,12 @@ public final class Drives {
   /** Works out what is wanted in this scan. */
   public void shape(Demand demand, Measurements measurements) {
     int dtMs = measurements.dtMs();
-    wanted.heater = heater.regulate(demand.heatToMilliC, measurements.control(), dtMs);
+    if (heater.keepsTime() || demand.isNew || measurements.hasChanged()) {
+      wanted.heater = heater.regulate(demand.heatToMilliC, measurements.control(), dtMs);
+      wanted.drain = demand.drain;
+      demand.isNew = false;
+    }
     ultrasound.shape(demand.sound, dtMs, wanted);
-    wanted.drain = demand.drain;
     flow.pass(ProgramFlow.SHAPED);
   }
 

@@ -28,6 +28,11 @@ final class DryTankMonitor extends Monitor {
     return w.driven.inUse() || w.wanted.heater || w.wanted.ultrasound;
   }
 
+  /** True while the level is low, for however long. */
+  boolean isLow() {
+    return low.isRunning();
+  }
+
   boolean isDry() {
     return low.isExpired();
   }

@@ -19,6 +19,11 @@ final class HoldTimers {
     limitMs[fault.ordinal()] = ms;
   }
 
+  /** True while any condition is there. */
+  boolean isRunning() {
+    return running != 0;
+  }
+
   /**
    * Takes note of the conditions of this scan.
    *

@@ -33,6 +33,11 @@ final class StuckCommandMonitor extends Monitor {
     return repeated;
   }
 
+  /** True while another command would be compared with the last one. */
+  boolean isListening() {
+    return last != Command.NONE;
+  }
+
   private void silence(int dtMs) {
     sinceMs += dtMs;
     if (sinceMs >= gapMs) {

@@ -45,14 +45,21 @@ public final class Measurements {
     int now = inputs.pins();
     boolean first = control.sense(inputs.controlSensorCounts);
     boolean second = cutOff.sense(inputs.cutOffSensorCounts);
-    changed = first || second || now != pins;
+    boolean closed = lid.isClosed((now & LID) == Pins.LID_MAKE, dtMs);
+    changed = first || second || now != pins || closed != lidClosed || isUnusual();
     pins = now;
-    lidClosed = lid.isClosed((now & LID) == Pins.LID_MAKE, dtMs);
-    table.verify();
+    lidClosed = closed;
     flow.pass(ProgramFlow.SENSED);
   }
 
-  /** True when a contact, a feedback or a reading differs from the scan before. */
+  private boolean isUnusual() {
+    return keys.isPressed() || clock.isAstray();
+  }
+
+  /**
+   * True when anything differs from the scan before but for the time: a contact, a feedback, a
+   * reading, whether the lid counts as closed, a command, or a counter that has gone astray.
+   */
   public boolean hasChanged() {
     return changed;
   }
@@ -96,6 +103,11 @@ public final class Measurements {
   /** Changes a word of the table, as failing memory would; for tests, that it is found. */
   public void damageTable() {
     table.damage();
+  }
+
+  /** Verifies a part of the table that turns readings into temperatures. */
+  public void verifyTable() {
+    table.verify();
   }
 
   /** True when the table that turns readings into temperatures is not what it was at power-up. */

@@ -43,7 +43,10 @@ public final class Sequence {
   /** Decides in one scan and says what is asked for. */
   public void decide(Inputs inputs) {
     situation.begin(inputs);
-    fire(phases.decide(phase, situation));
+    Trigger trigger = phases.decide(phase, situation);
+    if (trigger != Trigger.NONE) {
+      fire(trigger);
+    }
     if (situation.isAsked()) {
       settle(situation.asked());
     }
@@ -59,7 +62,7 @@ public final class Sequence {
   }
 
   private void fire(Trigger trigger) {
-    Phase next = trigger == Trigger.NONE ? phase : PhaseTable.after(phase, trigger);
+    Phase next = PhaseTable.after(phase, trigger);
     if (next == phase) {
       return;
     }
@@ -91,17 +94,21 @@ public final class Sequence {
           default -> Sound.OFF;
         };
     demand.drain = phase == Phase.DRAINING;
+    demand.isNew = true;
     situation.guard.lookAnew();
   }
 
   /** Takes note of this scan and what was driven in it. */
   public void tally() {
-    int dtMs = situation.dtMs();
     if (situation.cycle.isUnderWay()) {
       situation.tally.scan(phase, situation.faults.bits());
     }
     situation.solution.scan(situation.isSounding(), situation.measured);
-    situation.calendar.scan(dtMs);
+  }
+
+  /** A second has passed. */
+  public void everySecond() {
+    situation.calendar.pass(1);
   }
 
   /** The present phase. */
@@ -131,7 +138,7 @@ public final class Sequence {
 
   /** What the panel is to remind of, one bit each, see {@link Dues}. */
   public int dues() {
-    return Dues.of(situation);
+    return situation.dues.word();
   }
 
   /** The tally of the present or last cycle. */
@@ -150,6 +157,7 @@ public final class Sequence {
     int refused = state.carry(refusal == null ? -1 : refusal.ordinal());
     refusal = refused < 0 ? null : Refusal.of(refused);
     situation.cycle.carry(state);
+    situation.dues.carry(state);
     situation.solution.carry(state);
     situation.keepWarm.carry(state);
     phases.carry(state);
@@ -159,6 +167,7 @@ public final class Sequence {
   /** Gives or takes what outlasts a loss of power. */
   public void keep(StateWords kept) {
     situation.cycle.carry(kept);
+    situation.dues.keep(kept);
     situation.solution.carry(kept);
     situation.tally.keep(kept, situation.journal.uptimeMs());
     situation.calendar.keep(kept);
