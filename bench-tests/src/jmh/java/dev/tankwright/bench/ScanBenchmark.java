@@ -83,18 +83,18 @@ public class ScanBenchmark {
     for (int i = 0; i < count; i++) {
       inputs.millis += 10;
       controller.scan(inputs, outputs);
-      inputs.generatorRunning = outputs.ultrasoundEnable;
-      inputs.heaterCurrent = outputs.heaterRelay;
+      inputs.generatorRunning(outputs.ultrasoundEnable);
+      inputs.heaterCurrent(outputs.heaterRelay);
     }
     controller.notices().drain((kind, first, second, at) -> {});
   }
 
   private void rest() {
-    inputs.lidMakeContact = true;
-    inputs.minimumLevelWet = true;
-    inputs.fillMarkWet = true;
-    inputs.drainClosedEnd = true;
-    inputs.mainsPresent = true;
+    inputs.lidMakeContact(true);
+    inputs.minimumLevelWet(true);
+    inputs.fillMarkWet(true);
+    inputs.drainClosedEnd(true);
+    inputs.mainsPresent(true);
     // 1157 Ω of 900 to 1500 Ω: 40.4 °C, above the dead band, so that the heater rests.
     inputs.controlSensorCounts = 1_754;
     inputs.cutOffSensorCounts = 1_754;

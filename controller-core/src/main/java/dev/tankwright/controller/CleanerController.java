@@ -1,18 +1,22 @@
 package dev.tankwright.controller;
 
 import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.NoticeRing;
 import dev.tankwright.controller.board.Outputs;
 import dev.tankwright.controller.board.Phase;
+import dev.tankwright.controller.board.ProgramFlow;
 import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.drive.Demand;
 import dev.tankwright.controller.drive.Drives;
+import dev.tankwright.controller.memory.Kept;
 import dev.tankwright.controller.safety.FaultLatch;
 import dev.tankwright.controller.safety.Guard;
 import dev.tankwright.controller.sensing.Measurements;
 import dev.tankwright.controller.sequence.CycleTally;
 import dev.tankwright.controller.sequence.Journal;
+import dev.tankwright.controller.sequence.Logbook;
 import dev.tankwright.controller.sequence.Sequence;
 
 /**
@@ -20,30 +24,34 @@ import dev.tankwright.controller.sequence.Sequence;
  * decide, guard, drive. The same inputs on the same state give the same outputs. Never throws,
  * never waits, never allocates. Not thread-safe: one thread, a test or a simulator drives it.
  */
-public final class CleanerController {
+public final class CleanerController implements Kept {
   /** Words that a captured state takes at most. */
-  public static final int STATE_WORDS = 96;
+  public static final int STATE_WORDS = 128;
 
   private static final int NOTICES = 64;
 
+  private final ProgramFlow flow = new ProgramFlow();
   private final NoticeRing notices = new NoticeRing(NOTICES);
   private final Journal journal = new Journal(notices);
   private final FaultLatch faults = new FaultLatch(journal);
+  private final Demand demand = new Demand();
   private final Measurements measured;
   private final Sequence sequence;
   private final Drives drives;
   private final Guard guard;
   private final Indications indications;
-  private final Demand demand = new Demand();
+  private final KeepingRule keeping;
   private boolean pulse;
+  private int eventSequence;
 
   /** Makes the controller of a device as it is after power-up: in self test, nothing driven. */
   public CleanerController(DeviceProfile profile) {
-    measured = new Measurements(profile);
-    sequence = new Sequence(profile, measured, faults, journal);
-    drives = new Drives(profile);
-    guard = new Guard(profile, faults, measured, drives.wanted());
-    indications = new Indications(profile);
+    measured = new Measurements(profile, flow);
+    drives = new Drives(profile, flow);
+    guard = new Guard(profile, faults, measured, demand, drives.wanted(), flow);
+    sequence = new Sequence(profile, measured, faults, guard, demand, journal, flow);
+    indications = new Indications(profile, sequence, measured, faults);
+    keeping = new KeepingRule(sequence, faults, journal);
   }
 
   /**
@@ -54,20 +62,34 @@ public final class CleanerController {
    */
   public void scan(Inputs inputs, Outputs outputs) {
     measured.sense(inputs);
-    journal.advance(measured.dtMs());
-
-    sequence.decide(inputs, guard.isSounding(), demand);
+    if (journal.advance(measured.dtMs())) {
+      everySecond();
+    }
+    sequence.decide(inputs);
     drives.shape(demand, measured);
 
-    guard.watch(inputs, demand.heatToMilliC, sequence.phase() == Phase.HEATING);
-    if (faults.isStopping()) {
-      sequence.lockOut(demand);
+    guard.watch();
+    if (faults.isStopping() && sequence.phase() != Phase.LOCKOUT) {
+      sequence.lockOut();
     }
-    guard.drive(inputs, outputs);
+    guard.drive(outputs);
 
-    sequence.tally(measured.control(), guard.isSounding(), guard.isHeating(), measured.dtMs());
-    indications.show(sequence, measured, faults, outputs);
-    pulse = !pulse;
+    sequence.tally();
+    indications.show(outputs);
+    settle(outputs);
+  }
+
+  private void everySecond() {
+    measured.verifyTable();
+    sequence.everySecond();
+  }
+
+  private void settle(Outputs outputs) {
+    if (flow.isInOrder()) {
+      pulse = !pulse;
+    } else {
+      guard.giveUp(outputs);
+    }
     outputs.watchdogPulse = pulse;
   }
 
@@ -81,9 +103,34 @@ public final class CleanerController {
     return sequence.cycleTally();
   }
 
+  /** What the device has done in its life. */
+  public Logbook logbook() {
+    return sequence.logbook();
+  }
+
   /** Time since the controller was made, ms. */
   public long uptimeMs() {
     return journal.uptimeMs();
+  }
+
+  /** The stages that a scan goes through; for tests, that they are seen to be out of order. */
+  ProgramFlow flow() {
+    return flow;
+  }
+
+  /** What was measured in the last scan; for tests, that damage to its table is found. */
+  Measurements measured() {
+    return measured;
+  }
+
+  /** The number that the host has put down last, 0 before the first; it outlasts the power. */
+  public int eventSequence() {
+    return eventSequence;
+  }
+
+  /** Puts down a number for the host: the sequence number of the event that it makes next. */
+  public void eventSequence(int next) {
+    eventSequence = next;
   }
 
   /**
@@ -96,25 +143,15 @@ public final class CleanerController {
   }
 
   /**
-   * Takes on a captured state. The millisecond counter is taken up anew: the next scan counts as 0
-   * ms.
-   */
-  public void restore(StateWords state) {
-    state.beginRestore();
-    carry(state);
-    measured.restartClock();
-  }
-
-  /**
-   * Takes on a captured state as if no time had passed since.
+   * Takes on a captured state.
    *
-   * @param millis reading of the millisecond counter in the last scan before the capture, from
-   *     which the next scan counts
+   * @param standing what stands on the pins now: the time of the next scan counts from its
+   *     millisecond counter, and its command is no news
    */
-  public void restore(StateWords state, int millis) {
+  public void restore(StateWords state, Inputs standing) {
     state.beginRestore();
     carry(state);
-    measured.resumeClock(millis);
+    measured.takeUp(standing);
   }
 
   private void carry(StateWords state) {
@@ -125,5 +162,45 @@ public final class CleanerController {
     guard.carry(state);
     indications.carry(state);
     pulse = state.carry(pulse);
+  }
+
+  @Override
+  public int keptWords() {
+    return KeepingRule.WORDS;
+  }
+
+  @Override
+  public int keptVersion() {
+    return KeepingRule.VERSION;
+  }
+
+  @Override
+  public boolean wantsKeeping() {
+    return keeping.wants();
+  }
+
+  @Override
+  public void keep(StateWords out) {
+    keeping.noteKept();
+    carryKept(out);
+  }
+
+  @Override
+  public void recall(StateWords in, int secondsOff) {
+    carryKept(in);
+    sequence.wasOff(secondsOff);
+    keeping.noteKept();
+  }
+
+  @Override
+  public void recallFailed() {
+    faults.raise(Fault.MEMORY_CORRUPT);
+    sequence.knowNothing();
+  }
+
+  private void carryKept(StateWords kept) {
+    eventSequence = kept.carry(eventSequence);
+    faults.carry(kept);
+    sequence.keep(kept);
   }
 }

@@ -10,6 +10,6 @@ public enum Cause {
   PAUSE_LIMIT,
   /** A fault was latched. */
   FAULT,
-  /** Mains was lost. */
+  /** Power was lost, be it mains alone or the whole device. */
   MAINS
 }

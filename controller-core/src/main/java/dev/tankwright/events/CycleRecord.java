@@ -34,6 +34,7 @@ import java.util.Optional;
  * @param degassed whether the solution was degassed in this cycle
  * @param ultrasoundMs time for which the ultrasound was driven, ms
  * @param heaterMs time for which the heater was on, ms
+ * @param energyMilliWattHours estimate of the energy taken, by rated powers, mWh
  * @param faults faults latched during the cycle, in the order of their declaration
  * @param simulated whether a simulator stood in for the device
  */
@@ -54,6 +55,7 @@ public record CycleRecord(
     boolean degassed,
     long ultrasoundMs,
     long heaterMs,
+    long energyMilliWattHours,
     List<Fault> faults,
     boolean simulated) {
 

@@ -42,6 +42,7 @@ final class CycleRecordDocument {
         .document("phaseSeconds", phaseSeconds(record))
         .thousandths("ultrasoundSeconds", record.ultrasoundMs())
         .thousandths("heaterSeconds", record.heaterMs())
+        .thousandths("energyEstimateWattHours", record.energyMilliWattHours())
         .number("interruptions", record.interruptions())
         .flag("degassed", record.degassed());
   }

@@ -38,6 +38,7 @@ final class CycleRecorder {
         tally.isDegassed(),
         tally.ultrasoundMs(),
         tally.heaterMs(),
+        tally.energyMilliWattHours(),
         faults(),
         origin.simulated());
   }

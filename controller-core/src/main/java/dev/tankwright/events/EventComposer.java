@@ -92,6 +92,7 @@ public final class EventComposer implements NoticeRing.Taker {
       case CYCLE_COMPLETED, CYCLE_STOPPED, CYCLE_INTERRUPTED, FOIL_CHECKED -> true;
       case FAULT_RAISED, FAULT_CLEARED, COMMAND_REFUSED, NOTICES_LOST -> inCycle;
       case SOLUTION_FILLED, SOLUTION_DEGASSED, SOLUTION_DRAINED -> inCycle;
+      case SOLUTION_DUE, DRAIN_DUE, FOIL_DUE -> false;
     };
   }
 

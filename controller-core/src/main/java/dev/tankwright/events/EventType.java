@@ -20,7 +20,7 @@ public enum EventType {
   CYCLE_COMPLETED("dev.tankwright.cycle.completed.v1"),
   /** The operator, or a pause that lasted too long, ended the cycle. */
   CYCLE_STOPPED("dev.tankwright.cycle.stopped.v1"),
-  /** A fault or a loss of mains ended the cycle. */
+  /** A fault ended the cycle. */
   CYCLE_INTERRUPTED("dev.tankwright.cycle.interrupted.v1"),
   /** The record of a cycle, right after its end; no notice stands behind it. */
   CYCLE_RECORDED("dev.tankwright.cycle.recorded.v1"),
@@ -36,6 +36,12 @@ public enum EventType {
   SOLUTION_DEGASSED("dev.tankwright.solution.degassed.v1"),
   /** The tank has been emptied. */
   SOLUTION_DRAINED("dev.tankwright.solution.drained.v1"),
+  /** The solution has reached its age. */
+  SOLUTION_DUE("dev.tankwright.solution.due.v1"),
+  /** The working day is over: the tank is to be drained and dried. */
+  DRAIN_DUE("dev.tankwright.maintenance.drain-due.v1"),
+  /** The next foil check is due. */
+  FOIL_DUE("dev.tankwright.maintenance.foil-check-due.v1"),
   /** A foil check was judged. */
   FOIL_CHECKED("dev.tankwright.foil.checked.v1"),
   /** Notices were lost inside the device before they could become events. */
@@ -68,6 +74,9 @@ public enum EventType {
       case SOLUTION_FILLED -> SOLUTION_FILLED;
       case SOLUTION_DEGASSED -> SOLUTION_DEGASSED;
       case SOLUTION_DRAINED -> SOLUTION_DRAINED;
+      case SOLUTION_DUE -> SOLUTION_DUE;
+      case DRAIN_DUE -> DRAIN_DUE;
+      case FOIL_DUE -> FOIL_DUE;
       case FOIL_CHECKED -> FOIL_CHECKED;
       case NOTICES_LOST -> NOTICES_LOST;
     };

@@ -32,10 +32,11 @@ final class NoticeData {
       case CYCLE_RESUMED -> cycle().word("phase", Phase.of(first)).build();
       case CYCLE_COMPLETED -> cycle().build();
       case CYCLE_STOPPED -> stopped(first);
-      case CYCLE_INTERRUPTED -> interrupted(first);
+      case CYCLE_INTERRUPTED -> interrupted();
       case FAULT_RAISED, FAULT_CLEARED -> fault(Fault.of(first));
       case COMMAND_REFUSED -> refused(COMMANDS[first], Refusal.of(second));
       case SOLUTION_FILLED, SOLUTION_DEGASSED, SOLUTION_DRAINED -> Document.EMPTY;
+      case SOLUTION_DUE, DRAIN_DUE, FOIL_DUE -> Document.EMPTY;
       case FOIL_CHECKED -> cycle().word("verdict", VERDICTS[first]).build();
       case NOTICES_LOST -> Document.builder().number("missing", first).build();
     };
@@ -46,12 +47,17 @@ final class NoticeData {
     return switch (outcome) {
       case COMPLETED -> Optional.empty();
       case STOPPED -> Optional.of(first == 0 ? Cause.OPERATOR : Cause.PAUSE_LIMIT);
-      case INTERRUPTED -> Optional.of(first == 0 ? Cause.FAULT : Cause.MAINS);
+      case INTERRUPTED -> Optional.of(Cause.FAULT);
     };
   }
 
   private Document paused(int first, Phase held) {
-    Cause cause = first == 0 ? Cause.OPERATOR : Cause.LID;
+    Cause cause =
+        switch (first) {
+          case 1 -> Cause.LID;
+          case 2 -> Cause.MAINS;
+          default -> Cause.OPERATOR;
+        };
     return cycle().word("cause", cause).word("phase", held).build();
   }
 
@@ -74,10 +80,8 @@ final class NoticeData {
     return document.build();
   }
 
-  private Document interrupted(int first) {
-    Document.Builder document = cycle();
-    cause(Outcome.INTERRUPTED, first).ifPresent(cause -> document.word("cause", cause));
-    return document.words("faults", recorder.faults()).build();
+  private Document interrupted() {
+    return cycle().word("cause", Cause.FAULT).words("faults", recorder.faults()).build();
   }
 
   private static Document phaseChanged(Phase from, Phase to) {

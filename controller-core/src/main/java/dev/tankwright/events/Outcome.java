@@ -6,6 +6,6 @@ public enum Outcome {
   COMPLETED,
   /** By the operator, or because a pause lasted too long. */
   STOPPED,
-  /** By a fault or by loss of mains. */
+  /** By a fault. */
   INTERRUPTED
 }

@@ -1,7 +1,7 @@
 package dev.tankwright.controller;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Fault;
@@ -9,6 +9,7 @@ import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.NoticeKind;
 import dev.tankwright.controller.board.Outputs;
 import dev.tankwright.controller.board.Phase;
+import dev.tankwright.trace.Requirement;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.Set;
@@ -17,11 +18,12 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Random inputs, possible and impossible: the scan never throws, and the invariants hold in every
- * scan. Ten seeds of 200 000 scans. A controller that needs service is powered up anew.
+ * scan. Twenty seeds of 500 000 scans, each over limits of its own. A controller that needs service
+ * is powered up anew.
  */
 class AnyInputsTest {
-  private static final int SEEDS = 10;
-  private static final int SCANS = 200_000;
+  private static final int SEEDS = 20;
+  private static final int SCANS = 500_000;
 
   private final Inputs inputs = new Inputs();
   private final Outputs outputs = new Outputs();
@@ -29,8 +31,8 @@ class AnyInputsTest {
   private final Set<Fault> raised = EnumSet.noneOf(Fault.class);
 
   @Test
-  @DisplayName(
-      "SR-01 SR-03 SR-05 SR-09 SR-13 whatever stands on the pins, nothing unsafe is driven")
+  @Requirement({"SR-01", "SR-03", "SR-05", "SR-09", "SR-13"})
+  @DisplayName("whatever stands on the pins, nothing unsafe is driven")
   void invariantsHold() {
     for (long seed = 1; seed <= SEEDS; seed++) {
       DeviceProfile profile = RandomBoard.hastyProfile(seed);
@@ -42,7 +44,9 @@ class AnyInputsTest {
     }
     String reached = Arrays.toString(scansIn) + " " + raised;
     assertTrue(Arrays.stream(scansIn).allMatch(scans -> scans > 1_000), reached);
-    assertEquals(EnumSet.allOf(Fault.class), raised, reached);
+    // What is wrong with the board itself does not come from its pins.
+    Set<Fault> ofTheBoard = EnumSet.of(Fault.PROGRAM_FLOW, Fault.MEMORY_CORRUPT);
+    assertEquals(EnumSet.complementOf(EnumSet.copyOf(ofTheBoard)), raised, reached);
   }
 
   private int runUntilServiceIsNeeded(

@@ -1,8 +1,8 @@
 package dev.tankwright.controller;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.assertArrayEquals;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Inputs;
@@ -37,9 +37,7 @@ class CaptureRestoreTest {
       CleanerController first = runInto(wanted, board, profile, seed);
       CleanerController second = new CleanerController(profile);
       first.capture(state);
-      second.restore(state);
-      // The restored controller takes its counter up anew: for both, the next scan lasts 0 ms.
-      scanBoth(first, second, seed);
+      second.restore(state, inputs);
       for (int scan = 0; scan < CONTINUED; scan++) {
         board.next(outputs, inputs);
         scanBoth(first, second, seed);
@@ -74,7 +72,7 @@ class CaptureRestoreTest {
     controller.capture(state);
     assertTrue(state.size() <= CleanerController.STATE_WORDS, "words: " + state.size());
     int[] before = words(state);
-    controller.restore(state);
+    controller.restore(state, inputs);
     controller.capture(restoredState);
     assertArrayEquals(before, words(restoredState));
   }

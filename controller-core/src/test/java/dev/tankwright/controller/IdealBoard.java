@@ -24,25 +24,25 @@ public final class IdealBoard {
 
   /** Sets the pins of a closed, filled, healthy device at rest. */
   public static void rest(Inputs in) {
-    in.lidMakeContact = true;
-    in.lidBreakContact = false;
-    in.minimumLevelWet = true;
-    in.fillMarkWet = true;
-    in.drainClosedEnd = true;
-    in.drainOpenEnd = false;
-    in.mainsPresent = true;
+    in.lidMakeContact(true);
+    in.lidBreakContact(false);
+    in.minimumLevelWet(true);
+    in.fillMarkWet(true);
+    in.drainClosedEnd(true);
+    in.drainOpenEnd(false);
+    in.mainsPresent(true);
   }
 
   /** Lets the feedbacks answer what was driven, for the given time. */
   public void answer(Outputs out, Inputs in, int dtMs) {
-    boolean heats = in.mainsPresent && out.heaterRelay && out.cutOffRelay;
-    in.heaterCurrent = read(heaterCurrent, heats);
-    in.generatorRunning = read(generatorRunning, in.mainsPresent && out.ultrasoundEnable);
+    boolean heats = in.mainsPresent() && out.heaterRelay && out.cutOffRelay;
+    in.heaterCurrent(read(heaterCurrent, heats));
+    in.generatorRunning(read(generatorRunning, in.mainsPresent() && out.ultrasoundEnable));
     if (!valveJammed) {
       int moved = out.drainValveOpen ? valveOpenMs + dtMs : valveOpenMs - dtMs;
       valveOpenMs = Math.max(0, Math.min(VALVE_TRAVEL_MS, moved));
-      in.drainOpenEnd = valveOpenMs == VALVE_TRAVEL_MS;
-      in.drainClosedEnd = valveOpenMs == 0;
+      in.drainOpenEnd(valveOpenMs == VALVE_TRAVEL_MS);
+      in.drainClosedEnd(valveOpenMs == 0);
     }
   }
 

@@ -1,6 +1,6 @@
 package dev.tankwright.controller;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
 
 import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.DeviceProfile;
@@ -61,14 +61,14 @@ final class ScanInvariants {
 
   void check(Inputs in, Outputs out) {
     Command command = command(in);
-    dryMs = in.minimumLevelWet ? -1 : dryMs < 0 ? 0 : Math.min(1_000_000, dryMs + dt(in));
+    dryMs = in.minimumLevelWet() ? -1 : dryMs < 0 ? 0 : Math.min(1_000_000, dryMs + dt(in));
     checkUltrasound(in, out);
     checkHeater(in, out);
     checkLatched(out);
     checkPhase(command, out);
     require(
         !out.drainValveOpen || !(out.heaterRelay || out.ultrasoundEnable), "drain while in use");
-    require(!out.drainValveOpen || in.mainsPresent, "drain without mains");
+    require(!out.drainValveOpen || in.mainsPresent(), "drain without mains");
     require(out.watchdogPulse != pulse, "the watchdog pulse changes in every scan");
     remember(in, out);
   }
@@ -79,10 +79,10 @@ final class ScanInvariants {
       assertEquals(0, out.driveFrequencyHz);
       return;
     }
-    require(in.lidMakeContact && !in.lidBreakContact, "ultrasound under an open lid");
-    require(in.drainClosedEnd && !in.drainOpenEnd, "ultrasound over an open drain");
+    require(in.lidMakeContact() && !in.lidBreakContact(), "ultrasound under an open lid");
+    require(in.drainClosedEnd() && !in.drainOpenEnd(), "ultrasound over an open drain");
     require(dryMs < dryTime, "ultrasound over a dry tank");
-    require(in.mainsPresent, "ultrasound without mains");
+    require(in.mainsPresent(), "ultrasound without mains");
     require(Math.abs(out.driveFrequencyHz - centre) <= sweep, "frequency out of its sweep");
     require(out.drivePermille >= 1 && out.drivePermille <= 1_000, "drive level out of range");
   }
@@ -93,9 +93,9 @@ final class ScanInvariants {
     }
     require(valid(in.controlSensorCounts), "heat with a broken control sensor");
     require(valid(in.cutOffSensorCounts), "heat with a broken cut-off sensor");
-    require(in.drainClosedEnd && !in.drainOpenEnd, "heat over an open drain");
+    require(in.drainClosedEnd() && !in.drainOpenEnd(), "heat over an open drain");
     require(dryMs < dryTime, "heat over a dry tank");
-    require(in.mainsPresent && out.cutOffRelay, "heat without mains or through an open relay");
+    require(in.mainsPresent() && out.cutOffRelay, "heat without mains or through an open relay");
   }
 
   private void checkLatched(Outputs out) {
@@ -126,10 +126,12 @@ final class ScanInvariants {
       require(asked, now + " entered from " + phase + " without a command");
     }
     require(phase != Phase.LOCKOUT || now == phase || command == Command.RESET, "lockout left");
-    require(newCycle || out.panel.remainingMs <= remaining, "remaining time grew");
+    boolean grew = out.panel.remainingMs > remaining;
+    require(!grew || newCycle || out.panel.degasOwed, "remaining time grew");
     require(now.isInCycle() || out.panel.remainingMs == 0, "time remains outside a cycle");
-    boolean driving = out.heaterRelay || out.ultrasoundEnable;
-    require(!driving || now.isRunning(), "driven outside a running phase");
+    require(!out.ultrasoundEnable || now.isRunning(), "sounded outside a running phase");
+    boolean keptWarm = out.panel.keepingWarm && (now == Phase.STANDBY || now == Phase.COMPLETE);
+    require(!out.heaterRelay || now.isRunning() || keptWarm, "heated outside a running phase");
     require(!out.drainValveOpen || now == Phase.DRAINING, "drain open outside draining");
   }
 

@@ -1,10 +1,10 @@
 package dev.tankwright.controller;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNull;
-import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assertions.fail;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertFalse;
+import static dev.tankwright.trace.CountedAssertions.assertNull;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.fail;
 
 import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.DeviceProfile;
@@ -13,11 +13,13 @@ import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.NoticeKind;
 import dev.tankwright.controller.board.Outputs;
+import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.controller.board.Refusal;
 import dev.tankwright.controller.board.Severity;
+import dev.tankwright.controller.board.StateWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -32,11 +34,15 @@ public final class ScanRig {
   /** Degasses for 20 s and cleans for 30 s at 40 °C: quick, and in everything else as usual. */
   public static final Recipe SHORT = new Recipe(Programme.MEDIUM, 40_000, 20_000, 30_000);
 
+  /** The standard profile, but for jumps: tests set temperatures at once. */
+  public static final DeviceProfile PROFILE =
+      DeviceProfile.sixLitre().with(Parameter.JUMP_LIMIT, 50_000);
+
   /** Just above the dead band of {@link #SHORT}: the setpoint is reached and the heater rests. */
   public static final double WARM = 40.4;
 
   public final DeviceProfile profile;
-  public final CleanerController controller;
+  public CleanerController controller;
   public final Inputs inputs = new Inputs();
   public final Outputs outputs = new Outputs();
   public final IdealBoard board = new IdealBoard();
@@ -61,7 +67,7 @@ public final class ScanRig {
   }
 
   public static ScanRig selfTested() {
-    return selfTested(DeviceProfile.sixLitre());
+    return selfTested(PROFILE);
   }
 
   /**
@@ -88,7 +94,7 @@ public final class ScanRig {
   }
 
   public static ScanRig in(Phase phase) {
-    return in(phase, DeviceProfile.sixLitre());
+    return in(phase, PROFILE);
   }
 
   /** A sensor fault that is mended at once: lockout, with its cause gone. */
@@ -125,19 +131,19 @@ public final class ScanRig {
   }
 
   public ScanRig lidContacts(boolean make, boolean breaking) {
-    inputs.lidMakeContact = make;
-    inputs.lidBreakContact = breaking;
+    inputs.lidMakeContact(make);
+    inputs.lidBreakContact(breaking);
     return this;
   }
 
   public ScanRig level(boolean minimumWet, boolean fillMarkWet) {
-    inputs.minimumLevelWet = minimumWet;
-    inputs.fillMarkWet = fillMarkWet;
+    inputs.minimumLevelWet(minimumWet);
+    inputs.fillMarkWet(fillMarkWet);
     return this;
   }
 
   public ScanRig mains(boolean present) {
-    inputs.mainsPresent = present;
+    inputs.mainsPresent(present);
     return this;
   }
 
@@ -154,21 +160,33 @@ public final class ScanRig {
   }
 
   public ScanRig generatorFault(boolean present) {
-    inputs.generatorFault = present;
+    inputs.generatorFault(present);
     return this;
   }
 
   /** Holds the valve's contacts where they are put, whatever is driven. */
   public ScanRig valveJammed(boolean openEnd, boolean closedEnd) {
     board.valveJammed = true;
-    inputs.drainOpenEnd = openEnd;
-    inputs.drainClosedEnd = closedEnd;
+    inputs.drainOpenEnd(openEnd);
+    inputs.drainClosedEnd(closedEnd);
     return this;
   }
 
   public ScanRig valveFree() {
     board.valveJammed = false;
     board.answer(outputs, inputs, 0);
+    return this;
+  }
+
+  /** The board loses its supply and has it again after the given time; off in between. */
+  public ScanRig cutPower(int seconds) {
+    StateWords kept = new StateWords(controller.keptWords());
+    kept.beginCapture();
+    controller.keep(kept);
+    controller = new CleanerController(profile);
+    kept.beginRestore();
+    controller.recall(kept, seconds);
+    board.answer(new Outputs(), inputs, 10_000);
     return this;
   }
 

@@ -42,6 +42,7 @@ class CycleRecordTest {
         true,
         291_000,
         88_880,
+        19_532,
         faults,
         true);
   }
@@ -78,6 +79,7 @@ class CycleRecordTest {
           },
           "ultrasoundSeconds": 291.0,
           "heaterSeconds": 88.88,
+          "energyEstimateWattHours": 19.532,
           "interruptions": 2,
           "degassed": true,
           "faults": [

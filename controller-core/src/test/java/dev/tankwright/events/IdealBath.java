@@ -42,10 +42,10 @@ final class IdealBath {
   IdealBath(int milliC, EventOrigin origin) {
     this.milliC = milliC;
     composer = new EventComposer(origin, controller.cycleTally(), events::add);
-    inputs.lidMakeContact = true;
-    inputs.minimumLevelWet = true;
-    inputs.fillMarkWet = true;
-    inputs.mainsPresent = true;
+    inputs.lidMakeContact(true);
+    inputs.minimumLevelWet(true);
+    inputs.fillMarkWet(true);
+    inputs.mainsPresent(true);
   }
 
   /** Scans until the uptime has passed by the given time, the last scan included. */
@@ -75,8 +75,8 @@ final class IdealBath {
   }
 
   IdealBath lid(boolean closed) {
-    inputs.lidMakeContact = closed;
-    inputs.lidBreakContact = !closed;
+    inputs.lidMakeContact(closed);
+    inputs.lidBreakContact(!closed);
     return this;
   }
 
@@ -87,10 +87,10 @@ final class IdealBath {
     int counts = counts(milliC);
     inputs.controlSensorCounts = counts;
     inputs.cutOffSensorCounts = counts;
-    inputs.heaterCurrent = outputs.heaterRelay && outputs.cutOffRelay;
-    inputs.generatorRunning = outputs.ultrasoundEnable;
-    inputs.drainOpenEnd = outputs.drainValveOpen;
-    inputs.drainClosedEnd = !outputs.drainValveOpen;
+    inputs.heaterCurrent(outputs.heaterRelay && outputs.cutOffRelay);
+    inputs.generatorRunning(outputs.ultrasoundEnable);
+    inputs.drainOpenEnd(outputs.drainValveOpen);
+    inputs.drainClosedEnd(!outputs.drainValveOpen);
     controller.scan(inputs, outputs);
     milliC += outputs.heaterRelay ? WARMING_MILLI_K : 0;
     heaterOnMs += outputs.heaterRelay ? SCAN_MS : 0;

@@ -1,6 +1,7 @@
 package dev.tankwright.cli;
 
 import dev.tankwright.report.PhaseChart;
+import dev.tankwright.report.StateChartXml;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -14,7 +15,8 @@ import picocli.CommandLine;
 final class PhasesCommand implements Callable<Integer> {
   enum Form {
     MERMAID,
-    CSV;
+    CSV,
+    SCXML;
 
     @Override
     public String toString() {
@@ -27,14 +29,21 @@ final class PhasesCommand implements Callable<Integer> {
   @CommandLine.Option(
       names = "--as",
       defaultValue = "mermaid",
-      paramLabel = "mermaid|csv",
+      paramLabel = "mermaid|csv|scxml",
       description =
-          "Form of the table: a Mermaid state diagram, or CSV. Default: ${DEFAULT-VALUE}.")
+          "Form of the table: a Mermaid state diagram, CSV, or State Chart XML (W3C SCXML 1.0)."
+              + " Default: ${DEFAULT-VALUE}.")
   private Form form;
 
   @Override
   public Integer call() {
-    spec.commandLine().getOut().print(form == Form.CSV ? PhaseChart.csv() : PhaseChart.mermaid());
+    String table =
+        switch (form) {
+          case MERMAID -> PhaseChart.mermaid();
+          case CSV -> PhaseChart.csv();
+          case SCXML -> StateChartXml.document();
+        };
+    spec.commandLine().getOut().print(table);
     return ExitCode.HELD;
   }
 }

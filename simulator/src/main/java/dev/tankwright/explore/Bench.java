@@ -16,21 +16,25 @@ final class Bench {
   /** Words beside the controller's own. */
   private static final int OTHER_WORDS = 32;
 
+  private static final PowerCut[] CUTS = PowerCut.values();
+
   private final DeviceProfile profile;
+  private final StateWords poweredUp = words();
+  private final StateWords kept;
   private CleanerController controller;
   private RuleWatch watch;
   private final World world;
   private final Outputs out = new Outputs();
-  private final boolean heatAtRest;
   private RuntimeException thrown;
   private boolean stays;
   private int millis;
 
-  Bench(DeviceProfile profile, Choices choices, boolean heatAtRest) {
+  Bench(DeviceProfile profile, Choices choices) {
     this.profile = profile;
-    this.heatAtRest = heatAtRest;
     controller = new CleanerController(profile);
-    watch = new RuleWatch(profile, heatAtRest);
+    controller.capture(poweredUp);
+    kept = new StateWords(controller.keptWords());
+    watch = new RuleWatch(profile);
     world = new World(choices.all());
   }
 
@@ -39,31 +43,46 @@ final class Bench {
   }
 
   /**
-   * One scan from a captured state.
+   * One scan from a captured state, or a loss of power.
    *
    * @param from the state
    * @param choice what the world does
    * @param to captures the state afterwards
-   * @return the rule that this scan breaks, or {@code null}
+   * @return the rule that is broken, or {@code null}
    */
   Rule scan(StateWords from, int choice, StateWords to) {
+    if (choice >= world.choices()) {
+      cut(from, CUTS[choice - world.choices()]);
+      capture(to);
+      return null;
+    }
     Step step = world.choice(choice).step();
     if (!stays || step == Step.WRAPPING) {
-      millis = step.from;
-      controller.restore(from, millis);
-      watch.carry(from);
-      world.carry(from);
-      if (!world.hasBegun()) {
-        controller.restore(from);
-      }
+      restore(from, choice, step);
     }
     stays = false;
-    millis += step.millis;
-    Rule broken = scan(choice);
+    Rule broken = scan(choice, step);
+    capture(to);
+    return broken;
+  }
+
+  private void capture(StateWords to) {
     controller.capture(to);
     watch.carry(to);
     world.carry(to);
-    return broken;
+  }
+
+  private void restore(StateWords from, int choice, Step step) {
+    millis = step.from;
+    from.beginRestore();
+    controller.restore(from, world.standing(choice, millis));
+    watch.carry(from);
+    world.carry(from);
+    if (!world.hasBegun()) {
+      // At power-up time counts from the first scan, and what stands on the pins is no news.
+      millis -= step.millis;
+      controller.restore(from, world.standing(choice, step.from));
+    }
   }
 
   /**
@@ -75,18 +94,19 @@ final class Bench {
   }
 
   /** One scan from the present state. */
-  private Rule scan(int choice) {
+  private Rule scan(int choice, Step step) {
     Inputs in = world.pins(choice);
+    millis += step.millis;
     in.millis = millis;
-    Choice c = world.choice(choice);
     Rule broken;
     try {
       controller.scan(in, out);
       if (!controller.notices().isEmpty()) {
         controller.notices().drain(watch);
       }
-      int stepMs = world.hasBegun() ? c.step().millis : 0;
-      broken = watch.check(in, stepMs, world.hasBegun() && c.key().fresh(), out);
+      boolean begun = world.hasBegun();
+      boolean news = begun && world.choice(choice).key().fresh();
+      broken = watch.check(in, begun ? step.millis : 0, news, out);
     } catch (RuntimeException e) {
       return afresh(e);
     }
@@ -94,25 +114,42 @@ final class Bench {
     return broken;
   }
 
+  /** What was kept is given to a controller that has just been powered up. */
+  private void cut(StateWords from, PowerCut cut) {
+    stays = false;
+    restore(from, 0, Step.USUAL);
+    kept.beginCapture();
+    controller.keep(kept);
+    watch.powerUp(cut.recalled);
+    world.darken();
+    controller.restore(poweredUp, world.standing(0, 0));
+    if (cut.recalled) {
+      kept.beginRestore();
+      controller.recall(kept, cut.seconds);
+    } else {
+      controller.recallFailed();
+    }
+    controller.notices().drain(watch);
+  }
+
   /** A controller that has thrown may be in any state: it is made anew. */
   private Rule afresh(RuntimeException e) {
     thrown = e;
     controller = new CleanerController(profile);
-    watch = new RuleWatch(profile, heatAtRest);
+    watch = new RuleWatch(profile);
     return Rule.SCAN_THROWS_NOTHING;
   }
 
   /** Captures the state at power-up. Only before the first scan. */
   void start(StateWords to) {
-    controller.capture(to);
-    watch.carry(to);
-    world.carry(to);
+    capture(to);
   }
 
   /** Takes on a state without a scan, to look at it. */
   void look(StateWords state) {
     stays = false;
-    controller.restore(state);
+    state.beginRestore();
+    controller.restore(state, world.standing(0, 0));
     watch.carry(state);
     world.carry(state);
   }

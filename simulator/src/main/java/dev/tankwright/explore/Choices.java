@@ -34,6 +34,7 @@ final class Choices {
   private final List<Key> keys;
   private final List<Choice> all;
   private final int[][] following;
+  private final int[][] silent;
 
   /**
    * Works out the choices.
@@ -43,6 +44,7 @@ final class Choices {
    * @param detail how finely the world is divided
    */
   Choices(DeviceProfile profile, Set<Part> faulty, Detail detail) {
+    int cuts = faulty.isEmpty() ? PowerCut.values().length : 0;
     this.detail = detail;
     temperatures = new Temperatures(profile, detail);
     keys = keys(profile);
@@ -50,13 +52,23 @@ final class Choices {
     nominal().forEach(choice -> set.addAll(freed(choice, faulty)));
     all = List.copyOf(set);
     following = new int[detail.isGradual() ? temperatures.count() : 1][];
+    silent = new int[following.length][];
+    boolean free = faulty.contains(Part.COMMANDS);
     for (int from = 0; from < following.length; from++) {
       int present = from;
       following[from] =
-          IntStream.range(0, all.size())
-              .filter(i -> !detail.isGradual() || Math.abs(all.get(i).temperature() - present) <= 1)
+          IntStream.range(0, all.size() + cuts)
+              .filter(i -> !detail.isGradual() || i >= all.size() || isNear(all.get(i), present))
+              .toArray();
+      silent[from] =
+          IntStream.of(following[from])
+              .filter(i -> free || i >= all.size() || !all.get(i).key().fresh())
               .toArray();
     }
+  }
+
+  private static boolean isNear(Choice choice, int temperature) {
+    return Math.abs(choice.temperature() - temperature) <= 1;
   }
 
   private List<Choice> freed(Choice choice, Set<Part> faulty) {
@@ -134,9 +146,15 @@ final class Choices {
     return all;
   }
 
-  /** Which choices can follow a scan in which the bath had the given class of temperature. */
-  int[] after(int temperature) {
-    return following[temperature];
+  /**
+   * Which choices can follow a scan in which the bath had the given class of temperature. Those
+   * behind the last choice are losses of power.
+   *
+   * @param pressed whether a key was pressed in that scan: the operator lets go before pressing
+   *     again
+   */
+  int[] after(int temperature, boolean pressed) {
+    return pressed ? silent[temperature] : following[temperature];
   }
 
   /** How many classes of temperature the bath has. */

@@ -34,7 +34,7 @@ public final class Exploration {
    */
   public Exploration(DeviceProfile profile, int mostStates, boolean toFirst) {
     this.profile = ShortTimes.of(profile);
-    limits = new Explorer.Limits(mostStates, false, toFirst);
+    limits = new Explorer.Limits(mostStates, toFirst);
   }
 
   /** The profile with the times that are explored. */

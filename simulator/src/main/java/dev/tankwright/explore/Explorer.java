@@ -1,7 +1,6 @@
 package dev.tankwright.explore;
 
 import dev.tankwright.controller.board.DeviceProfile;
-import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.rule.Rule;
@@ -17,6 +16,9 @@ import java.util.Map;
  */
 final class Explorer {
   private static final int TOLD_WORDS = 6;
+
+  /** A state with more faults that stop is judged, but not gone on from. */
+  private static final int MOST_FAULTS = 1;
 
   private final DeviceProfile profile;
   private final Plan plan;
@@ -35,15 +37,15 @@ final class Explorer {
   private int[] before;
   private int last;
   private long transitions;
+  private int edge;
 
   /**
    * How far an exploration goes.
    *
    * @param states most states
-   * @param heatAtRest whether the bath may be kept warm in STANDBY and COMPLETE
    * @param toFirst whether to stop at the first broken rule
    */
-  record Limits(int states, boolean heatAtRest, boolean toFirst) {}
+  record Limits(int states, boolean toFirst) {}
 
   /**
    * Makes an explorer.
@@ -57,12 +59,12 @@ final class Explorer {
     this.plan = plan;
     this.limits = limits;
     choices = new Choices(profile, plan.ordered(), plan.detail());
-    bench = new Bench(profile, choices, limits.heatAtRest());
+    bench = new Bench(profile, choices);
     recovery = new Recovery(choices, choices.temperatures());
   }
 
   SetResult explore() {
-    mirrors = Mirrors.find(new Bench(profile, choices, limits.heatAtRest()), choices);
+    mirrors = Mirrors.find(new Bench(profile, choices), choices);
     bench.start(from);
     size = from.size();
     before = new int[size];
@@ -95,14 +97,19 @@ final class Explorer {
     bench.look(from);
     int temperature = bench.world().temperature();
     Phase phase = bench.watch().phase();
-    int back = recovery.choice(temperature, phase);
+    int back = recovery.choice(temperature, phase, bench.world().isPressed());
+    if (bench.watch().stoppingFaults() > MOST_FAULTS) {
+      origins.recovers(state, Origins.ARRIVED);
+      edge++;
+      return;
+    }
     boolean arrived = phase == Phase.STANDBY || bench.watch().needsService();
     if (arrived) {
       origins.recovers(state, Origins.ARRIVED);
     }
     successors.clear();
     last = Origins.NOWHERE;
-    int[] following = choices.after(temperature);
+    int[] following = choices.after(temperature, bench.world().isPressed());
     for (int choice : following) {
       int target = follow(state, choice);
       if (choice == back && !arrived) {
@@ -160,6 +167,7 @@ final class Explorer {
     return new SetResult(
         plan.text(),
         states.count(),
+        edge,
         transitions,
         origins.depth(states.count() - 1),
         states.bytes() + origins.bytes(),
@@ -172,28 +180,35 @@ final class Explorer {
   private void tryBack(Bench again, StateWords state, int counter, List<PinScan> scans) {
     for (int scan = 1; scan <= TraceFile.BACK_SCANS; scan++) {
       again.look(state);
-      int choice = recovery.choice(again.world().temperature(), again.watch().phase());
+      World world = again.world();
+      int choice = recovery.choice(world.temperature(), again.watch().phase(), world.isPressed());
       again.scan(state, choice, state);
-      boolean fresh = again.world().choice(choice).key().fresh();
+      boolean fresh = world.choice(choice).key().fresh();
       int reading = counter + scan * ShortTimes.SCAN_MS;
-      scans.add(PinScan.of(again.world().pinsOf(choice), reading, fresh));
+      scans.add(PinScan.of(world.pins(), reading, fresh));
     }
   }
 
   /** Goes the way once more, to tell what stood on the pins. */
   private Violation violation(Rule rule, int[] path) {
-    Bench again = new Bench(profile, choices, limits.heatAtRest());
+    Bench again = new Bench(profile, choices);
     StateWords state = Bench.words();
     again.start(state);
     List<PinScan> scans = new ArrayList<>();
     int counter = -ShortTimes.SCAN_MS;
     for (int choice : path) {
+      if (choice >= choices.all().size()) {
+        again.scan(state, choice, state);
+        scans.add(PinScan.cut(PowerCut.values()[choice - choices.all().size()]));
+        // After a loss of power the counter begins anew; the first scan counts no time.
+        counter = -ShortTimes.SCAN_MS;
+        continue;
+      }
       Choice c = again.world().choice(choice);
       counter =
           c.step() == Step.WRAPPING ? c.step().from + c.step().millis : counter + c.step().millis;
       again.scan(state, choice, state);
-      Inputs in = again.world().pinsOf(choice);
-      scans.add(PinScan.of(in, counter, c.key().fresh()));
+      scans.add(PinScan.of(again.world().pins(), counter, c.key().fresh()));
     }
     if (rule == Rule.STANDBY_IN_REACH) {
       tryBack(again, state, counter, scans);

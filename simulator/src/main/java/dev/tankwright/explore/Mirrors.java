@@ -7,22 +7,20 @@ import java.util.List;
 import java.util.Random;
 
 /**
- * Words of the state that only repeat a pin: the watchdog's level, and the number of the last
- * command. States that differ in nothing else go on alike, for the level only alternates and the
- * number is only compared with the next. So one of them stands for both. The words are found by
- * trying, so that nothing needs to be known of the controller's inside.
+ * Words of the state that only repeat what is shown: the watchdog's level and the refusal. States
+ * that differ in nothing else go on alike, for the level only alternates and the refusal is only
+ * shown. So one of them stands for all. The words are found by trying, so that nothing needs to be
+ * known of the controller's inside.
  */
 final class Mirrors {
   private static final int SCANS = 4_000;
   private static final int NO_REFUSAL = -1;
 
   private final int[] pulse;
-  private final int[] number;
   private final int[] refusal;
 
-  private Mirrors(int[] pulse, int[] number, int[] refusal) {
+  private Mirrors(int[] pulse, int[] refusal) {
     this.pulse = pulse;
-    this.number = number;
     this.refusal = refusal;
   }
 
@@ -33,26 +31,23 @@ final class Mirrors {
     bench.start(from);
     int size = from.size();
     boolean[] noPulse = new boolean[size];
-    boolean[] noNumber = new boolean[size];
     boolean[] noRefusal = new boolean[size];
-    boolean[] seen = new boolean[6];
+    boolean[] seen = new boolean[4];
     Random random = new Random(1);
     for (int scan = 0; scan < SCANS; scan++) {
-      int[] next = choices.after(from.word(size - 2));
+      int[] next = choices.after(from.word(size - 1), from.word(size - 4) != 0);
       int choice = next[random.nextInt(next.length)];
-      if (bench.scan(from, choice, to) != null) {
+      // A loss of power shows nothing.
+      if (choice >= choices.all().size() || bench.scan(from, choice, to) != null) {
         continue;
       }
       int pulse = bench.outputs().watchdogPulse ? 1 : 0;
-      int number = to.word(size - 1);
       Refusal shown = bench.outputs().panel.refusal;
       int refusal = shown == null ? NO_REFUSAL : shown.ordinal();
       seen[pulse] = true;
-      seen[2 + number] = true;
-      seen[shown == null ? 4 : 5] = true;
+      seen[shown == null ? 2 : 3] = true;
       for (int i = 0; i < size; i++) {
         noPulse[i] |= to.word(i) != pulse;
-        noNumber[i] |= to.word(i) != number;
         noRefusal[i] |= to.word(i) != refusal;
       }
       StateWords swap = from;
@@ -61,10 +56,10 @@ final class Mirrors {
     }
     for (boolean each : seen) {
       if (!each) {
-        return new Mirrors(new int[0], new int[0], new int[0]);
+        return new Mirrors(new int[0], new int[0]);
       }
     }
-    return new Mirrors(rest(noPulse), rest(noNumber), rest(noRefusal));
+    return new Mirrors(rest(noPulse), rest(noRefusal));
   }
 
   private static int[] rest(boolean[] excluded) {
@@ -80,7 +75,6 @@ final class Mirrors {
   /** Puts the state that stands for this one in its place. */
   void settle(int[] words) {
     settle(words, pulse);
-    settle(words, number);
     for (int at : refusal) {
       words[at] = NO_REFUSAL;
     }
@@ -100,6 +94,6 @@ final class Mirrors {
 
   /** How many words repeat a pin. */
   int count() {
-    return pulse.length + number.length + refusal.length;
+    return pulse.length + refusal.length;
   }
 }

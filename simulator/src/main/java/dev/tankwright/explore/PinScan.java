@@ -6,12 +6,30 @@ import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.Recipe;
 
 /**
- * What stood on the pins in one scan.
+ * What stood on the pins in one scan, or a loss of power instead of it.
  *
- * @param pins the pins
+ * @param pins the pins; {@code null} at a loss of power
  * @param fresh whether the command was new
+ * @param offSeconds for how long the power was gone, s, or {@link #POWERED}
+ * @param damaged whether the memory was damaged meanwhile
  */
-public record PinScan(Pins pins, boolean fresh) {
+public record PinScan(Pins pins, boolean fresh, int offSeconds, boolean damaged) {
+  /** The device had its power. */
+  public static final int POWERED = -1;
+
+  /** A scan. */
+  public PinScan(Pins pins, boolean fresh) {
+    this(pins, fresh, POWERED, false);
+  }
+
+  static PinScan cut(PowerCut cut) {
+    return new PinScan(null, false, cut.seconds, !cut.recalled);
+  }
+
+  boolean isCut() {
+    return offSeconds != POWERED;
+  }
+
   /**
    * The pins, the command's number left out.
    *
@@ -56,16 +74,16 @@ public record PinScan(Pins pins, boolean fresh) {
             counter,
             in.controlSensorCounts,
             in.cutOffSensorCounts,
-            in.lidMakeContact,
-            in.lidBreakContact,
-            in.minimumLevelWet,
-            in.fillMarkWet,
-            in.drainOpenEnd,
-            in.drainClosedEnd,
-            in.heaterCurrent,
-            in.generatorRunning,
-            in.generatorFault,
-            in.mainsPresent,
+            in.lidMakeContact(),
+            in.lidBreakContact(),
+            in.minimumLevelWet(),
+            in.fillMarkWet(),
+            in.drainOpenEnd(),
+            in.drainClosedEnd(),
+            in.heaterCurrent(),
+            in.generatorRunning(),
+            in.generatorFault(),
+            in.mainsPresent(),
             in.command,
             in.recipe,
             in.foilVerdict),

@@ -15,14 +15,17 @@ final class Recovery {
   private static final byte STUCK = 3;
 
   private final int[] healthy;
+  private final int[] silent;
 
   Recovery(Choices choices, int temperatures) {
     healthy = new int[temperatures * Phase.count()];
+    silent = new int[temperatures];
     for (int temperature = 0; temperature < temperatures; temperature++) {
       for (Phase phase : Phase.values()) {
         healthy[temperature * Phase.count() + phase.ordinal()] =
             choices.healthy(temperature, key(phase));
       }
+      silent[temperature] = choices.healthy(temperature, Command.NONE);
     }
   }
 
@@ -36,8 +39,8 @@ final class Recovery {
   }
 
   /** What the world does in this state on the way back. */
-  int choice(int temperature, Phase phase) {
-    return healthy[temperature * Phase.count() + phase.ordinal()];
+  int choice(int temperature, Phase phase, boolean pressed) {
+    return pressed ? silent[temperature] : healthy[temperature * Phase.count() + phase.ordinal()];
   }
 
   /**

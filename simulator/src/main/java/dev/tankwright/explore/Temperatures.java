@@ -12,6 +12,10 @@ import java.util.stream.IntStream;
  */
 final class Temperatures {
   private static final int AWAY_MILLI_K = 1_000;
+
+  /** At least one count of the converter, about 0.4 K. */
+  private static final int NEAR_MILLI_K = 400;
+
   private static final int OPEN = 4095;
   private static final int SHORT = 0;
 
@@ -22,18 +26,18 @@ final class Temperatures {
     int band = profile.get(Parameter.DEAD_BAND);
     int limit = profile.get(Parameter.CUT_OFF_LIMIT);
     int released = limit - profile.get(Parameter.CUT_OFF_RELEASE);
-    int lowest = profile.get(Parameter.SETPOINT_MINIMUM);
-    int highest = profile.get(Parameter.SETPOINT_MAXIMUM);
-    setpointMilliC = Math.max(lowest, Math.min(highest, 40_000));
+    setpointMilliC = profile.get(Parameter.SETPOINT_MAXIMUM);
     int overshot = setpointMilliC + profile.get(Parameter.OVERSHOOT_LIMIT);
     PinLimits pins = new PinLimits(profile);
     int below = setpointMilliC - band - AWAY_MILLI_K;
     int warm = setpointMilliC + band + AWAY_MILLI_K;
-    int hot = limit + AWAY_MILLI_K;
-    int[] between = {overshot + AWAY_MILLI_K, Math.max(released, overshot) + AWAY_MILLI_K};
-    IntStream inner = detail == Detail.FINE ? Arrays.stream(between) : IntStream.empty();
+    int hot = limit + NEAR_MILLI_K;
+    // Between warm and hot, so that no change from class to class looks like a jump.
+    int between = (warm + hot) / 2;
+    int[] fine = {overshot + AWAY_MILLI_K, Math.max(released, overshot) + AWAY_MILLI_K};
+    IntStream inner = detail == Detail.FINE ? Arrays.stream(fine) : IntStream.empty();
     counts =
-        IntStream.concat(IntStream.of(below, warm, hot), inner)
+        IntStream.concat(IntStream.of(below, warm, between, hot), inner)
             .map(pins::countsFrom)
             .sorted()
             .distinct()

@@ -19,6 +19,7 @@ public final class TraceFile {
   /** For how many scans the way back to STANDBY is tried. */
   static final int BACK_SCANS = 60;
 
+  private static final int MILLIS = 1_000;
   private static final String ABSENT = "ABSENT";
   private static final int LONGEST_PURPOSE = 900;
 
@@ -44,7 +45,7 @@ public final class TraceFile {
     String purpose =
         "Shortest way to a scan that breaks this rule: " + violation.rule().statement();
     text.append("purpose: '").append(quoted(purpose)).append("'\n");
-    text.append("duration: ").append(1 + violation.scans().size() / 100).append(" s\n");
+    text.append("duration: ").append(seconds(violation)).append(" s\n");
     text.append("bath: {fill: 4.5 L, temperature: 39 °C}\n");
     controller(profile, text);
     text.append("timeline:\n");
@@ -59,6 +60,20 @@ public final class TraceFile {
             ? "    within: 500 ms\n    after: part-broken\n    holds: phase = STANDBY\n"
             : "    always: broken-rule = NONE\n");
     return text.toString();
+  }
+
+  private static long millisToBack(Violation violation) {
+    long millis = 0;
+    for (int scan = 0; scan < violation.scans().size() - BACK_SCANS; scan++) {
+      int off = violation.scans().get(scan).offSeconds();
+      millis += off <= 0 ? ShortTimes.SCAN_MS : (long) MILLIS * off;
+    }
+    return millis;
+  }
+
+  private static int seconds(Violation violation) {
+    int off = violation.scans().stream().mapToInt(scan -> Math.max(0, scan.offSeconds())).sum();
+    return 1 + off + violation.scans().size() / 100;
   }
 
   private static String quoted(String text) {
@@ -84,6 +99,8 @@ public final class TraceFile {
       case PERMILLE -> milli(value);
       case MILLI_OHM -> milli(value) + " ohm";
       case NUMBER -> Integer.toString(value);
+      case SECONDS -> value + " s";
+      case WATT -> value + " W";
     };
   }
 
@@ -94,26 +111,42 @@ public final class TraceFile {
   private static void timeline(Violation violation, StringBuilder text) {
     Map<String, String> before = new LinkedHashMap<>();
     if (violation.rule() == Rule.STANDBY_IN_REACH) {
-      long from = (violation.scans().size() - BACK_SCANS) * (long) ShortTimes.SCAN_MS;
+      long from = millisToBack(violation);
       text.append(
           "  # From here on all parts are healthy and the operator tries to come back. The\n");
       text.append("  # fuse, which no pin sees, only marks the moment for the requirement.\n");
       text.append("  - at: ").append(from).append(" ms\n    break: fuse-stuck\n");
     }
     int number = 0;
-    for (int scan = 0; scan < violation.scans().size(); scan++) {
-      PinScan now = violation.scans().get(scan);
+    long millis = -ShortTimes.SCAN_MS;
+    for (PinScan now : violation.scans()) {
+      millis += ShortTimes.SCAN_MS;
+      if (now.isCut()) {
+        millis += cut(now, millis, text);
+        continue;
+      }
       number += now.fresh() ? 1 : 0;
       Map<String, String> pins = pins(now.pins(), number);
       pins.entrySet().removeIf(pin -> pin.getValue().equals(before.get(pin.getKey())));
       before.putAll(pins);
       if (!pins.isEmpty()) {
-        text.append("  - at: ").append(scan * ShortTimes.SCAN_MS).append(" ms\n    force:\n");
+        text.append("  - at: ").append(millis).append(" ms\n    force:\n");
         pins.forEach(
             (pin, value) ->
                 text.append("      ").append(pin).append(": ").append(value).append('\n'));
       }
     }
+  }
+
+  /** Writes a loss of power and tells for how many scans longer than one it lasts, ms. */
+  private static int cut(PinScan scan, long millis, StringBuilder text) {
+    int offMs = scan.offSeconds() == 0 ? ShortTimes.SCAN_MS : MILLIS * scan.offSeconds();
+    if (scan.damaged()) {
+      text.append("  - at: ").append(millis).append(" ms\n    break: memory-damaged\n");
+    }
+    text.append("  - at: ").append(millis).append(" ms\n    cut-power: ");
+    text.append(offMs).append(" ms\n");
+    return offMs - ShortTimes.SCAN_MS;
   }
 
   private static Map<String, String> pins(PinScan.Pins p, int number) {

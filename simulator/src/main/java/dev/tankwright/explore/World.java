@@ -10,71 +10,109 @@ import java.util.List;
  * is part of the explored state. One thread.
  */
 final class World {
+  private static final int HEATER = 1;
+  private static final int CUT_OFF_RELAY = 2;
+  private static final int ULTRASOUND = 4;
+  private static final int DRAIN = 8;
+  private static final int DRIVEN_WORDS = 16;
+
   private final Choice[] choices;
-  private final Inputs[] pins;
-  private boolean heater;
-  private boolean cutOffRelay;
-  private boolean ultrasound;
-  private boolean drain;
+  private final int[] pins;
+  private final Inputs inputs = new Inputs();
+  private final Inputs standing = new Inputs();
+  private int driven;
   private boolean begun;
   private int temperature;
+  private boolean pressed;
+  // Only whether it changes matters: no part of the state.
   private int number;
 
   World(List<Choice> all) {
     choices = all.toArray(Choice[]::new);
-    pins = new Inputs[choices.length];
-    for (int i = 0; i < pins.length; i++) {
-      pins[i] = fixed(choices[i]);
+    pins = new int[choices.length * DRIVEN_WORDS];
+    for (int at = 0; at < pins.length; at++) {
+      pins[at] = pins(choices[at / DRIVEN_WORDS], at % DRIVEN_WORDS);
     }
   }
 
-  /** What does not depend on what was driven. */
-  private static Inputs fixed(Choice c) {
+  /** Contacts and feedbacks under what was driven last. */
+  private static int pins(Choice c, int driven) {
+    boolean drain = (driven & DRAIN) != 0;
+    boolean heated = (driven & HEATER) != 0 && (driven & CUT_OFF_RELAY) != 0 && c.mains();
     Inputs in = new Inputs();
-    in.controlSensorCounts = c.control();
-    in.cutOffSensorCounts = c.cutOff();
-    in.lidMakeContact = c.lidMake();
-    in.lidBreakContact = c.lidBreak();
-    in.minimumLevelWet = c.minimum();
-    in.fillMarkWet = c.fillMark();
-    in.generatorFault = c.generatorFault();
-    in.mainsPresent = c.mains();
-    in.command = c.key().command();
-    in.recipe = c.key().recipe();
-    in.foilVerdict = c.key().verdict();
-    return in;
+    in.lidMakeContact(c.lidMake());
+    in.lidBreakContact(c.lidBreak());
+    in.minimumLevelWet(c.minimum());
+    in.fillMarkWet(c.fillMark());
+    in.generatorFault(c.generatorFault());
+    in.mainsPresent(c.mains());
+    in.drainOpenEnd(c.openEnd().of(drain));
+    in.drainClosedEnd(c.closedEnd().of(!drain));
+    in.heaterCurrent(c.current().of(heated));
+    in.generatorRunning(c.running().of((driven & ULTRASOUND) != 0 && c.mains()));
+    return in.pins();
   }
 
   /** What stands on the pins when the world does its choice now. */
   Inputs pins(int choice) {
     Choice c = choices[choice];
-    Inputs in = pins[choice];
-    in.drainOpenEnd = c.openEnd().of(drain);
-    in.drainClosedEnd = c.closedEnd().of(!drain);
-    in.heaterCurrent = c.current().of(heater && cutOffRelay && in.mainsPresent);
-    in.generatorRunning = c.running().of(ultrasound && in.mainsPresent);
-    in.commandSequence = c.key().fresh() ? number ^ 1 : number;
+    Inputs in = inputs;
+    in.pins(pins[choice * DRIVEN_WORDS + driven]);
+    in.controlSensorCounts = c.control();
+    in.cutOffSensorCounts = c.cutOff();
+    Key key = c.key();
+    in.command = key.command();
+    in.recipe = key.recipe();
+    in.foilVerdict = key.verdict();
+    in.commandSequence = number + (key.fresh() ? 1 : 0);
     return in;
   }
 
   /** The pins as a choice last set them. */
-  Inputs pinsOf(int choice) {
-    return pins[choice];
+  Inputs pins() {
+    return inputs;
+  }
+
+  /**
+   * What stood on the pins before, for a controller that takes on a state: the last scan's counter
+   * and command; before the first scan those with which it begins.
+   */
+  Inputs standing(int choice, int millis) {
+    standing.millis = millis;
+    standing.commandSequence = number;
+    if (!begun) {
+      standing.commandSequence += choices[choice].key().fresh() ? 1 : 0;
+    }
+    return standing;
   }
 
   Choice choice(int index) {
     return choices[index];
   }
 
+  /** How many choices there are. */
+  int choices() {
+    return choices.length;
+  }
+
   /** Remembers what a scan has driven. */
   void remember(int choice, Outputs out) {
-    heater = out.heaterRelay;
-    cutOffRelay = out.cutOffRelay;
-    ultrasound = out.ultrasoundEnable;
-    drain = out.drainValveOpen;
+    driven =
+        (out.heaterRelay ? HEATER : 0)
+            | (out.cutOffRelay ? CUT_OFF_RELAY : 0)
+            | (out.ultrasoundEnable ? ULTRASOUND : 0)
+            | (out.drainValveOpen ? DRAIN : 0);
     begun = true;
     temperature = choices[choice].temperature();
-    number = pins[choice].commandSequence;
+    pressed = choices[choice].key().fresh();
+    number = inputs.commandSequence;
+  }
+
+  /** The supply is gone: nothing is driven, and the next scan is a first one. */
+  void darken() {
+    driven = 0;
+    begun = false;
+    pressed = false;
   }
 
   /** True after the first scan. */
@@ -87,13 +125,15 @@ final class World {
     return temperature;
   }
 
+  /** True when a key was pressed in the last scan. */
+  boolean isPressed() {
+    return pressed;
+  }
+
   void carry(StateWords state) {
-    heater = state.carry(heater);
-    cutOffRelay = state.carry(cutOffRelay);
-    ultrasound = state.carry(ultrasound);
-    drain = state.carry(drain);
+    pressed = state.carry(pressed);
+    driven = state.carry(driven);
     begun = state.carry(begun);
     temperature = state.carry(temperature);
-    number = state.carry(number);
   }
 }

@@ -5,6 +5,7 @@ import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.NoticeRing;
 import dev.tankwright.controller.board.Outputs;
+import dev.tankwright.controller.memory.Loaded;
 import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
 import dev.tankwright.plant.Plant;
@@ -16,7 +17,7 @@ import dev.tankwright.plant.Plant;
  * No allocation per step. Not thread-safe.
  */
 public final class ClosedLoop implements SignalSource {
-  private final CleanerController controller;
+  private final Board board;
   private final Plant plant;
   private final Inputs inputs = new Inputs();
   private final Outputs outputs = new Outputs();
@@ -24,6 +25,7 @@ public final class ClosedLoop implements SignalSource {
   private final Repairs repairs;
   private final ForcedPins forced = new ForcedPins();
   private final Judge rules;
+  private int judgedPowerUp;
   private long millis;
 
   /**
@@ -37,14 +39,18 @@ public final class ClosedLoop implements SignalSource {
 
   /** Makes a loop at moment 0 around a plant that has not moved yet. */
   public ClosedLoop(DeviceProfile device, Plant plant) {
-    controller = new CleanerController(device);
     rules = new Judge(device);
     this.plant = plant;
+    board = new Board(device, plant, inputs, outputs, forced);
+    judgedPowerUp = board.powerUps();
     keys = new Keys(plant, inputs);
     repairs = new Repairs(plant);
   }
 
-  /** Does something to the bath or to the panel; a key pressed acts in the next scan. */
+  /**
+   * Does something to the bath or to the panel. A key pressed acts in the next scan; without supply
+   * it never acts, for a controller takes what it finds at its first scan for old.
+   */
   public void perform(Deed deed) {
     if (deed instanceof Deed.Press press) {
       keys.press(press, millis);
@@ -56,6 +62,8 @@ public final class ClosedLoop implements SignalSource {
       plant.moveBasket(basket.move());
     } else if (deed instanceof Deed.HangFoil) {
       plant.hangFoil();
+    } else if (deed instanceof Deed.CutPower cut) {
+      board.cut(millis, cut.forMillis());
     } else if (deed instanceof Deed.Break broken) {
       repairs.breakPart(broken, millis);
     } else if (deed instanceof Deed.Mend mended) {
@@ -67,30 +75,37 @@ public final class ClosedLoop implements SignalSource {
     }
   }
 
-  /** Lets the controller see the bath and set its outputs. */
+  /** Lets the controller see the bath and set its outputs, if the board has its supply. */
   public void scan() {
     if (plant.isAnyBroken()) {
       repairs.step(millis);
       keys.step(millis);
     }
-    plant.read(inputs, (int) millis);
-    forced.apply(inputs);
-    controller.scan(inputs, outputs);
+    board.scan(millis);
   }
 
   /**
    * Hands the notices of the last scan on, and judges the scan by the rules that hold in every
-   * scan. Once after each scan, or never.
+   * scan. Once after each scan, or never; without supply nothing is judged.
    */
   public void judge(NoticeRing.Taker taker) {
-    if (!controller.notices().isEmpty()) {
-      controller.notices().drain(rules.and(taker));
+    if (!board.isSupplied()) {
+      return;
+    }
+    if (board.powerUps() != judgedPowerUp) {
+      judgedPowerUp = board.powerUps();
+      rules.powerUp(board.loaded().isTaken());
+    }
+    NoticeRing notices = board.controller().notices();
+    if (!notices.isEmpty()) {
+      notices.drain(rules.and(taker));
     }
     rules.judge(inputs, outputs);
   }
 
   /** Lets one step of time pass under the outputs. */
   public void advance() {
+    board.beforeStepTo(millis + Plant.STEP_MILLIS);
     plant.step(outputs);
     millis += Plant.STEP_MILLIS;
   }
@@ -100,12 +115,27 @@ public final class ClosedLoop implements SignalSource {
     return millis;
   }
 
-  /** The controller, for its notices and its tally. */
+  /** The controller, for its notices and its tally; another one after every power-up. */
   public CleanerController controller() {
-    return controller;
+    return board.controller();
   }
 
-  /** What the pins do after the last scan. */
+  /** True while the board has its supply. */
+  public boolean isSupplied() {
+    return board.isSupplied();
+  }
+
+  /** How often the board was powered up so far, the first time included. */
+  public int powerUps() {
+    return board.powerUps();
+  }
+
+  /** What the last power-up found in the board's memory. */
+  public Loaded loaded() {
+    return board.loaded();
+  }
+
+  /** What the pins do after the last scan; all off, and the panel dark, without supply. */
   public Outputs outputs() {
     return outputs;
   }
@@ -127,6 +157,7 @@ public final class ClosedLoop implements SignalSource {
       case LID_OPEN -> number(plant.isLidOpen());
       case LEVEL_LOW -> number(plant.isLevelLow());
       case MAINS_VOLTAGE -> plant.mainsShare();
+      case BOARD_SUPPLIED -> number(board.isSupplied());
       case PART_BROKEN -> number(plant.isAnyBroken());
       case LIMITER_TRIPPED -> number(plant.isLimiterTripped());
       case BROKEN_RULE -> rules.broken() == null ? 0 : 1 + rules.broken().ordinal();

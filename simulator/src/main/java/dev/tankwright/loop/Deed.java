@@ -51,6 +51,24 @@ public sealed interface Deed {
   record HangFoil() implements Deed {}
 
   /**
+   * The power of the whole device is cut, the supply of the board with it.
+   *
+   * @param forMillis for how long, ms, above 0
+   */
+  record CutPower(long forMillis) implements Deed {
+    /**
+     * Checks the time.
+     *
+     * @throws IllegalArgumentException if it is not above 0
+     */
+    public CutPower {
+      if (forMillis <= 0) {
+        throw new IllegalArgumentException("the power cannot be cut for " + forMillis + " ms");
+      }
+    }
+  }
+
+  /**
    * A part breaks.
    *
    * @param fault how

@@ -18,7 +18,7 @@ final class Judge implements NoticeRing.Taker {
   private int lastNumber;
 
   Judge(DeviceProfile profile) {
-    watch = new RuleWatch(profile, false);
+    watch = new RuleWatch(profile);
   }
 
   /** Hears every notice and hands it on. */
@@ -33,6 +33,16 @@ final class Judge implements NoticeRing.Taker {
   public void take(NoticeKind kind, int first, int second, long uptimeMs) {
     watch.take(kind, first, second, uptimeMs);
     other.take(kind, first, second, uptimeMs);
+  }
+
+  /**
+   * Another controller has taken over after a loss of power.
+   *
+   * @param recalled whether it knows what the one before it knew
+   */
+  void powerUp(boolean recalled) {
+    watch.powerUp(recalled);
+    begun = false;
   }
 
   void judge(Inputs in, Outputs out) {

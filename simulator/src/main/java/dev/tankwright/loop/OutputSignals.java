@@ -21,6 +21,10 @@ final class OutputSignals {
       case MEASURED_TEMPERATURE -> panel.temperatureMilliC / MILLI;
       case SETPOINT -> panel.setpointMilliC / MILLI;
       case DEGAS_OWED -> ClosedLoop.number(panel.degasOwed);
+      case SOLUTION_DUE -> ClosedLoop.number(panel.solutionDue);
+      case DRAIN_DUE -> ClosedLoop.number(panel.drainDue);
+      case FOIL_CHECK_DUE -> ClosedLoop.number(panel.foilDue);
+      case KEEPING_WARM -> ClosedLoop.number(panel.keepingWarm);
       case REMAINING_TIME -> panel.remainingMs / MILLI;
       case PHASE -> panel.phase.ordinal();
       case FAULT -> panel.fault == null ? 0 : 1 + panel.fault.ordinal();

@@ -63,8 +63,18 @@ public enum Signal {
   LIMITER_TRIPPED(Quantity.SWITCH),
   /** Any part is broken now, or the operator is out of order. */
   PART_BROKEN(Quantity.SWITCH),
+  /** The board has its supply; without it nothing is driven, and the panel shows nothing. */
+  BOARD_SUPPLIED(Quantity.SWITCH),
   /** The panel says that degassing is owed. */
   DEGAS_OWED(Quantity.SWITCH),
+  /** The panel says that the solution is older than it should be. */
+  SOLUTION_DUE(Quantity.SWITCH),
+  /** The panel says that the tank is to be drained and dried. */
+  DRAIN_DUE(Quantity.SWITCH),
+  /** The panel says that the next foil check is due. */
+  FOIL_CHECK_DUE(Quantity.SWITCH),
+  /** The panel says that the solution is kept warm between two cycles. */
+  KEEPING_WARM(Quantity.SWITCH),
   /** What is left of degassing and cleaning, as the panel says. */
   REMAINING_TIME(Quantity.TIME),
   /** Phase of the controller. */

@@ -35,7 +35,7 @@ final class DrainPath {
 
   /** Shows the valve's end contacts. */
   void read(Inputs inputs) {
-    inputs.drainOpenEnd = valve.isAtOpenEnd();
-    inputs.drainClosedEnd = valve.isAtClosedEnd();
+    inputs.drainOpenEnd(valve.isAtOpenEnd());
+    inputs.drainClosedEnd(valve.isAtClosedEnd());
   }
 }

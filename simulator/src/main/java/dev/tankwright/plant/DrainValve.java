@@ -1,8 +1,8 @@
 package dev.tankwright.plant;
 
 /**
- * A motor-driven drain valve: it travels from end to end in a fixed time and closes a contact at
- * each end.
+ * A drain valve that a motor opens and a spring closes: it travels from end to end in a fixed time
+ * and closes a contact at each end. Without supply it closes.
  */
 final class DrainValve {
   private static final double TRAVEL_SECONDS = 2;

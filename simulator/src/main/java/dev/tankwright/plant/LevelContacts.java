@@ -12,16 +12,16 @@ final class LevelContacts {
 
   void read(Inputs inputs, double litres, Breakages broken) {
     if (broken.none()) {
-      inputs.minimumLevelWet = litres >= levels.minimumLitres();
-      inputs.fillMarkWet = litres >= levels.fillMarkLitres();
+      inputs.minimumLevelWet(litres >= levels.minimumLitres());
+      inputs.fillMarkWet(litres >= levels.fillMarkLitres());
       return;
     }
     double seen = litres + broken.size(PartFault.LEVEL_FOAMED);
-    inputs.minimumLevelWet =
+    inputs.minimumLevelWet(
         (seen >= levels.minimumLitres() || broken.has(PartFault.MINIMUM_LEVEL_STUCK_WET))
-            && !broken.has(PartFault.MINIMUM_LEVEL_STUCK_DRY);
-    inputs.fillMarkWet =
+            && !broken.has(PartFault.MINIMUM_LEVEL_STUCK_DRY));
+    inputs.fillMarkWet(
         (seen >= levels.fillMarkLitres() || broken.has(PartFault.FILL_MARK_STUCK_WET))
-            && !broken.has(PartFault.FILL_MARK_STUCK_DRY);
+            && !broken.has(PartFault.FILL_MARK_STUCK_DRY));
   }
 }

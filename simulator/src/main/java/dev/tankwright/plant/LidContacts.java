@@ -25,8 +25,8 @@ final class LidContacts {
 
   /** Shows both contacts; called once per scan. */
   void read(Inputs inputs, boolean lidOpen, Breakages broken) {
-    inputs.lidMakeContact = make.read(!lidOpen);
-    inputs.lidBreakContact = breaking.read(lidOpen);
+    inputs.lidMakeContact(make.read(!lidOpen));
+    inputs.lidBreakContact(breaking.read(lidOpen));
     if (!broken.none()) {
       spoil(inputs, broken);
     }
@@ -34,14 +34,14 @@ final class LidContacts {
 
   private void spoil(Inputs inputs, Breakages broken) {
     boolean bypassed = broken.has(PartFault.LID_CONTACTS_BYPASSED);
-    boolean made = inputs.lidMakeContact ^ bounces(broken);
+    boolean made = inputs.lidMakeContact() ^ bounces(broken);
     made |= broken.has(PartFault.LID_MAKE_CONTACT_WELDED);
     made &= !broken.has(PartFault.LID_MAKE_CONTACT_BROKEN);
-    inputs.lidMakeContact = made || bypassed;
-    boolean broke = inputs.lidBreakContact ^ bounces(broken);
+    inputs.lidMakeContact(made || bypassed);
+    boolean broke = inputs.lidBreakContact() ^ bounces(broken);
     broke |= broken.has(PartFault.LID_BREAK_CONTACT_WELDED);
     broke &= !broken.has(PartFault.LID_BREAK_CONTACT_BROKEN);
-    inputs.lidBreakContact = broke && !bypassed;
+    inputs.lidBreakContact(broke && !bypassed);
   }
 
   private boolean bounces(Breakages broken) {

@@ -4,6 +4,7 @@ import static dev.tankwright.plant.PartFault.Measure.BITS;
 import static dev.tankwright.plant.PartFault.Measure.DIFFERENCE;
 import static dev.tankwright.plant.PartFault.Measure.DRIFT;
 import static dev.tankwright.plant.PartFault.Measure.NONE;
+import static dev.tankwright.plant.PartFault.Measure.OCTETS;
 import static dev.tankwright.plant.PartFault.Measure.SHARE;
 import static dev.tankwright.plant.PartFault.Measure.TIME;
 import static dev.tankwright.plant.PartFault.Measure.VOLUME;
@@ -111,6 +112,10 @@ public enum PartFault {
   CLOCK_FAST(SHARE, 0.1, 0.001, 20),
   /** The millisecond counter runs too slow by this share. */
   CLOCK_SLOW(SHARE, 0.1, 0.001, 0.99),
+  /** Of every save into the board's memory only so many octets are written, the first ones. */
+  MEMORY_CUT_SHORT(OCTETS, 8, 1, 1000),
+  /** So many bits of one octet read wrong in each copy of what the board's memory keeps. */
+  MEMORY_DAMAGED(BITS, 1, 1, 8),
   /** A stuck key: the operator's last command comes anew after every such time. */
   KEY_STUCK(TIME, 0.1, 0.01, 60),
   /** The operator presses RESUME and START by turns, once in every such time. */
@@ -131,7 +136,9 @@ public enum PartFault {
     /** A volume, L. */
     VOLUME,
     /** A whole number of bits. */
-    BITS
+    BITS,
+    /** A whole number of octets. */
+    OCTETS
   }
 
   private final String key = name().toLowerCase(Locale.ROOT).replace('_', '-');

@@ -111,6 +111,14 @@ public final class Plant {
     broken.set(fault, false, 0);
   }
 
+  /**
+   * Cuts the mains of the whole device at once, or gives them back from the next step on, whatever
+   * else is wrong with them.
+   */
+  public void cutMains(boolean away) {
+    supply.cut(away);
+  }
+
   /** Moves the lid. */
   public void moveLid(boolean open) {
     lidOpen = open;
@@ -162,10 +170,10 @@ public final class Plant {
     lid.read(inputs, lidOpen, broken);
     level.read(inputs, litres, broken);
     drain.read(inputs);
-    inputs.heaterCurrent = heater.isSensed(broken);
-    inputs.generatorRunning = sound.isRunning();
-    inputs.generatorFault = sound.isFaulty();
-    inputs.mainsPresent = supply.isPresent();
+    inputs.heaterCurrent(heater.isSensed(broken));
+    inputs.generatorRunning(sound.isRunning());
+    inputs.generatorFault(sound.isFaulty());
+    inputs.mainsPresent(supply.isPresent());
   }
 
   /** Lets one step pass under the given outputs. */

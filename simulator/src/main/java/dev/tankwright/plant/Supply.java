@@ -12,6 +12,7 @@ final class Supply {
   private final double stepSeconds;
   private double share = 1;
   private double brownSeconds;
+  private boolean cut;
 
   Supply(double stepSeconds) {
     this.stepSeconds = stepSeconds;
@@ -24,6 +25,15 @@ final class Supply {
     } else {
       disturb(broken);
     }
+    if (cut) {
+      share = 0;
+    }
+  }
+
+  /** Cuts the mains at once, or gives them back from the next step on. */
+  void cut(boolean away) {
+    cut = away;
+    share = away ? 0 : share;
   }
 
   private void disturb(Breakages broken) {

@@ -12,6 +12,8 @@ final class ParameterText {
       case MILLI_CELSIUS -> thousandths(value) + "\u00A0\u00B0C";
       case MILLI_KELVIN -> thousandths(value) + "\u00A0K";
       case MILLISECONDS -> duration(value);
+      case SECONDS -> value % 3_600 == 0 ? value / 3_600 + "\u00A0h" : value + "\u00A0s";
+      case WATT -> value + "\u00A0W";
       case HERTZ -> value % 1_000 == 0 ? value / 1_000 + "\u00A0kHz" : value + "\u00A0Hz";
       case PERMILLE -> thousandths(value * 100) + "\u00A0%";
       case MILLI_OHM -> thousandths(value) + "\u00A0\u03A9";

@@ -11,19 +11,15 @@ final class ActuatorRules {
 
   private final int lowestHz;
   private final int highestHz;
-  private final boolean heatAtRest;
+  private final boolean keepsWarm;
 
-  /**
-   * Makes the rules of a device.
-   *
-   * @param heatAtRest whether the bath may be kept warm in STANDBY and COMPLETE
-   */
-  ActuatorRules(DeviceProfile profile, boolean heatAtRest) {
+  /** Makes the rules of a device. */
+  ActuatorRules(DeviceProfile profile) {
     int centre = profile.get(Parameter.DRIVE_FREQUENCY);
     int width = profile.get(Parameter.SWEEP_WIDTH);
     lowestHz = centre - width;
     highestHz = centre + width;
-    this.heatAtRest = heatAtRest;
+    keepsWarm = profile.get(Parameter.KEEP_WARM) == 1;
   }
 
   /** The first rule that is broken, or {@code null}. */
@@ -34,9 +30,9 @@ final class ActuatorRules {
     }
     boolean any = m.driving() || out.drainValveOpen;
     if (!any) {
-      return out.cutOffRelay && !m.in.mainsPresent ? Rule.NOTHING_WITHOUT_MAINS : null;
+      return out.cutOffRelay && !m.in.mainsPresent() ? Rule.NOTHING_WITHOUT_MAINS : null;
     }
-    if (!m.in.mainsPresent) {
+    if (!m.in.mainsPresent()) {
       return Rule.NOTHING_WITHOUT_MAINS;
     }
     if (out.drainValveOpen) {
@@ -66,7 +62,7 @@ final class ActuatorRules {
 
   private boolean isKeptWarm(Outputs out) {
     boolean atRest = out.panel.phase == Phase.STANDBY || out.panel.phase == Phase.COMPLETE;
-    return heatAtRest && atRest && !out.ultrasoundEnable;
+    return keepsWarm && atRest && out.panel.keepingWarm && !out.ultrasoundEnable;
   }
 
   private static Rule heating(ScanMoment m) {

@@ -9,7 +9,9 @@ import dev.tankwright.controller.board.Severity;
 /** What latched faults must do. Stateless: the faults are those that were announced. */
 final class FaultRules {
   private static final int CUT_OFF = bits(Severity.CUT_OFF);
-  private static final int STOPPING = CUT_OFF | bits(Severity.LOCKOUT);
+
+  /** Faults that stop. */
+  static final int STOPPING = CUT_OFF | bits(Severity.LOCKOUT);
 
   /** Faults that no reset clears. */
   static final int SERVICE = serviceBits();

@@ -21,12 +21,14 @@ final class PinCauses {
   /** Which of the given faults have their cause present, one bit each. */
   int present(int latched, Inputs in) {
     int causes = 0;
-    causes |= bit(Fault.LID_CONTRADICTION, in.lidMakeContact == in.lidBreakContact);
-    causes |= bit(Fault.DRY_TANK, !in.minimumLevelWet);
-    causes |= bit(Fault.LEVEL_CONTRADICTION, in.fillMarkWet && !in.minimumLevelWet);
-    causes |= bit(Fault.VALVE_NOT_IN_PLACE, in.mainsPresent && !PinLimits.isDrainShut(in));
+    causes |= bit(Fault.LID_CONTRADICTION, in.lidMakeContact() == in.lidBreakContact());
+    causes |= bit(Fault.DRY_TANK, !in.minimumLevelWet());
+    causes |= bit(Fault.LEVEL_CONTRADICTION, in.fillMarkWet() && !in.minimumLevelWet());
+    causes |= bit(Fault.VALVE_NOT_IN_PLACE, in.mainsPresent() && !PinLimits.isDrainShut(in));
     causes |=
-        bit(Fault.GENERATOR_FAULT, in.generatorFault || (in.mainsPresent && in.generatorRunning));
+        bit(
+            Fault.GENERATOR_FAULT,
+            in.generatorFault() || (in.mainsPresent() && in.generatorRunning()));
     return latched & (causes | sensors(in));
   }
 

@@ -46,10 +46,10 @@ public final class PinLimits {
   }
 
   static boolean isLidClosed(Inputs in) {
-    return in.lidMakeContact && !in.lidBreakContact;
+    return in.lidMakeContact() && !in.lidBreakContact();
   }
 
   static boolean isDrainShut(Inputs in) {
-    return in.drainClosedEnd && !in.drainOpenEnd;
+    return in.drainClosedEnd() && !in.drainOpenEnd();
   }
 }

@@ -28,6 +28,10 @@ public enum Rule {
   FAULT_LOCKS_OUT("", "LOCKOUT exactly while a fault that stops is latched"),
   /** Start and resume. */
   RUNS_ON_COMMAND("SR-01", "a cycle begins with START and goes on with RESUME alone"),
+  /** Cycles and power. */
+  CYCLE_OUTLASTS_POWER("SR-21", "a cycle that lost its power comes back held, or in LOCKOUT"),
+  /** Too many losses of power. */
+  POWER_CUTS_END_CYCLE("SR-21", "a cycle that lost its power too often ends in LOCKOUT"),
   /** Reset. */
   LOCKOUT_NEEDS_RESET(
       "", "LOCKOUT is left by RESET alone, with no cause present and no service due"),
@@ -38,7 +42,7 @@ public enum Rule {
   /** Phases are told. */
   PHASES_BY_TABLE("", "every change of phase is a line of the table and is announced"),
   /** Remaining time. */
-  TIME_LEFT_FALLS("", "the remaining time never grows within a cycle and is 0 outside"),
+  TIME_LEFT_FALLS("", "the remaining time grows only by degassing that is owed, and is 0 outside"),
   /** Notices. */
   NO_NOTICE_LOST("", "no notice is lost while the ring is drained after every scan"),
   /** Watchdog. */

@@ -21,6 +21,7 @@ public final class RuleWatch implements NoticeRing.Taker {
 
   private final ActuatorRules actuators;
   private final PinCauses pinCauses;
+  private final PowerRules power;
   private final int scanMaximumMs;
   private final int dryTimeMs;
   private final int cutOffTimeMs;
@@ -32,7 +33,6 @@ public final class RuleWatch implements NoticeRing.Taker {
   private int dryMs = WET;
   private int hotMs = WET;
   private int latched;
-  private int causes;
   private int remainingMs;
 
   // Of this scan only, from its notices.
@@ -44,10 +44,10 @@ public final class RuleWatch implements NoticeRing.Taker {
    * Makes a watch for a controller that has just been powered up.
    *
    * @param profile the device's limits
-   * @param heatAtRest whether the bath may be kept warm in STANDBY and COMPLETE
    */
-  public RuleWatch(DeviceProfile profile, boolean heatAtRest) {
-    actuators = new ActuatorRules(profile, heatAtRest);
+  public RuleWatch(DeviceProfile profile) {
+    actuators = new ActuatorRules(profile);
+    power = new PowerRules(profile);
     pinCauses = new PinCauses(profile);
     scanMaximumMs = profile.get(Parameter.SCAN_MAXIMUM);
     dryTimeMs = profile.get(Parameter.DRY_TIME);
@@ -101,19 +101,54 @@ public final class RuleWatch implements NoticeRing.Taker {
       broken = FaultRules.broken(latched, out);
     }
     if (broken == null) {
-      boolean barred = causes != 0 || (latchedBefore & FaultRules.SERVICE) != 0;
-      broken = PhaseRules.broken(m, barred);
+      broken = phases(m, latchedBefore);
     }
     if (broken == null) {
       broken = bookkeeping(out);
     }
-    remember(in, out);
+    remember(out);
     return broken;
+  }
+
+  private Rule phases(ScanMoment m, int latchedBefore) {
+    if (started) {
+      power.cycleStarted();
+    }
+    Rule broken = m.out.panel.phase == phase ? null : power.broken(m);
+    if (broken != null || m.out.panel.phase == phase) {
+      return broken;
+    }
+    boolean leaves = phase == Phase.LOCKOUT;
+    boolean barred =
+        leaves
+            && ((latchedBefore & FaultRules.SERVICE) != 0
+                || pinCauses.present(latchedBefore, m.in) != 0);
+    return PhaseRules.broken(m, barred);
+  }
+
+  /**
+   * Another controller takes over after a loss of power.
+   *
+   * @param recalled whether it knows what the one before it knew; if not, all faults count as told
+   *     anew
+   */
+  public void powerUp(boolean recalled) {
+    power.powerUp(recalled, phase);
+    latched = recalled ? latched : 0;
+    remainingMs = recalled ? remainingMs : 0;
+    moment.latched = latched;
+    phase = Phase.SELF_TEST;
+    toldPhase = phase.ordinal();
+    pulse = false;
+    dryMs = WET;
+    hotMs = WET;
+    started = false;
+    heard = null;
   }
 
   private ScanMoment begin(Inputs in, int stepMs, boolean news, Outputs out) {
     int dtMs = stepMs < 0 || stepMs > scanMaximumMs ? scanMaximumMs : stepMs;
-    dryMs = lasted(!in.minimumLevelWet, dryMs, dtMs, dryTimeMs);
+    dryMs = lasted(!in.minimumLevelWet(), dryMs, dtMs, dryTimeMs);
     boolean hot =
         in.cutOffSensorCounts >= hotFromCounts && PinLimits.isBelievable(in.cutOffSensorCounts);
     hotMs = lasted(hot, hotMs, dtMs, cutOffTimeMs);
@@ -140,19 +175,18 @@ public final class RuleWatch implements NoticeRing.Taker {
       return Rule.PHASES_BY_TABLE;
     }
     int left = out.panel.remainingMs;
-    boolean grew = !started && left > remainingMs;
-    if (grew || (!out.panel.phase.isInCycle() && left != 0)) {
+    boolean grew = !started && left > remainingMs && !out.panel.degasOwed;
+    if (grew || (left != 0 && !out.panel.phase.isInCycle() && !power.isHeld(out.panel.phase))) {
       return Rule.TIME_LEFT_FALLS;
     }
     return out.watchdogPulse == pulse ? Rule.WATCHDOG_PULSES : null;
   }
 
-  private void remember(Inputs in, Outputs out) {
+  private void remember(Outputs out) {
     phase = out.panel.phase;
     toldPhase = phase.ordinal();
     pulse = out.watchdogPulse;
     remainingMs = out.panel.remainingMs;
-    causes = latched == 0 ? 0 : pinCauses.present(latched, in);
     started = false;
     heard = null;
   }
@@ -167,6 +201,11 @@ public final class RuleWatch implements NoticeRing.Taker {
     return (latched & FaultRules.SERVICE) != 0;
   }
 
+  /** How many faults that stop are announced and not cleared. */
+  public int stoppingFaults() {
+    return Integer.bitCount(latched & FaultRules.STOPPING);
+  }
+
   /** Writes or reads what outlasts a scan. */
   public void carry(StateWords state) {
     phase = Phase.of(state.carry(phase.ordinal()));
@@ -174,8 +213,8 @@ public final class RuleWatch implements NoticeRing.Taker {
     dryMs = state.carry(dryMs);
     hotMs = state.carry(hotMs);
     latched = state.carry(latched);
-    causes = state.carry(causes);
     remainingMs = state.carry(remainingMs);
+    power.carry(state);
     moment.latched = latched;
     toldPhase = phase.ordinal();
     started = false;

@@ -14,7 +14,7 @@ final class BreakReader {
       Arrays.stream(PartFault.values()).map(PartFault::key).toList();
 
   /** A shorter time would end within the loop's step. */
-  private static final long SHORTEST_MILLIS = 10;
+  static final long SHORTEST_MILLIS = 10;
 
   private final Problems problems;
   private final Values values;
@@ -79,7 +79,7 @@ final class BreakReader {
 
   /** Reports a size that lies in the range and yet is none. */
   private boolean isBroken(YamlNode.Text text, String subject, Amount amount, PartFault part) {
-    if (part.measure() == PartFault.Measure.BITS) {
+    if (part.measure() == PartFault.Measure.BITS || part.measure() == PartFault.Measure.OCTETS) {
       return values.whole(text, subject, amount, 1).isEmpty();
     }
     if (!part.allows(amount.value())) {

@@ -102,7 +102,8 @@ final class ControllerReader {
     return switch (unit) {
       case MILLI_CELSIUS -> Dimension.TEMPERATURE;
       case MILLI_KELVIN -> Dimension.DIFFERENCE;
-      case MILLISECONDS -> Dimension.TIME;
+      case MILLISECONDS, SECONDS -> Dimension.TIME;
+      case WATT -> Dimension.POWER;
       case HERTZ -> Dimension.FREQUENCY;
       case PERMILLE -> Dimension.FRACTION;
       case MILLI_OHM -> Dimension.RESISTANCE;
@@ -113,7 +114,7 @@ final class ControllerReader {
   private static int perUnit(Unit unit) {
     return switch (unit) {
       case MILLI_CELSIUS, MILLI_KELVIN, MILLISECONDS, PERMILLE, MILLI_OHM -> Values.MILLI;
-      case HERTZ, NUMBER -> 1;
+      case HERTZ, NUMBER, SECONDS, WATT -> 1;
     };
   }
 }

@@ -11,12 +11,14 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalLong;
 
 /** Reads what an entry of the timeline does. */
 final class DeedReader {
   private static final List<String> DEEDS =
-      List.of("command", "lid", "break", "mend", "fill", "basket", "force", "release");
-  private static final List<String> RECIPE = List.of("programme", "setpoint", "degas", "clean");
+      List.of("command", "lid", "break", "mend", "fill", "basket", "cut-power", "force", "release");
+  private static final List<String> RECIPE =
+      List.of("programme", "setpoint", "degas", "clean", "chemistry", "chemistry-maximum");
   private static final List<Command> COMMANDS =
       List.copyOf(EnumSet.complementOf(EnumSet.of(Command.NONE)));
   private static final List<FoilVerdict> FOILS = List.of(FoilVerdict.MARKED, FoilVerdict.UNMARKED);
@@ -62,6 +64,7 @@ final class DeedReader {
       case "fill" -> fill(fields);
       case "basket" -> basket(fields);
       case "foil" -> foil(fields);
+      case "cut-power" -> cutPower(fields);
       case "break" -> breaks.read(fields);
       case "force" -> forces.force(fields);
       case "release" -> forces.release(fields);
@@ -146,6 +149,19 @@ final class DeedReader {
         .text("basket")
         .flatMap(text -> values.word(text, "basket", MOVES))
         .map(word -> new Deed.MoveBasket(BasketMove.values()[MOVES.indexOf(word)]));
+  }
+
+  private Optional<Deed> cutPower(Fields fields) {
+    return fields.text("cut-power").flatMap(this::cutPower);
+  }
+
+  private Optional<Deed> cutPower(YamlNode.Text text) {
+    OptionalLong millis =
+        values.millis(
+            text, "cut-power", BreakReader.SHORTEST_MILLIS, ScenarioReader.LONGEST_MILLIS);
+    return millis.isPresent()
+        ? Optional.of(new Deed.CutPower(millis.getAsLong()))
+        : Optional.empty();
   }
 
   private Optional<Deed> foil(Fields fields) {

@@ -26,6 +26,8 @@ final class DeedText {
       return basket(basket.move());
     } else if (deed instanceof Deed.HangFoil) {
       return "foil hung";
+    } else if (deed instanceof Deed.CutPower cut) {
+      return "power cut for " + Plain.duration(cut.forMillis());
     } else if (deed instanceof Deed.Break broken) {
       return broken(broken);
     } else if (deed instanceof Deed.Mend mended) {

@@ -26,6 +26,9 @@ final class EventMarks {
       case SOLUTION_FILLED -> mark(event, atMillis, Mark.Kind.EVENT, "fresh solution", "");
       case SOLUTION_DEGASSED -> mark(event, atMillis, Mark.Kind.EVENT, "solution degassed", "");
       case SOLUTION_DRAINED -> mark(event, atMillis, Mark.Kind.EVENT, "tank drained", "");
+      case SOLUTION_DUE -> mark(event, atMillis, Mark.Kind.EVENT, "solution is due", "");
+      case DRAIN_DUE -> mark(event, atMillis, Mark.Kind.EVENT, "drain and dry is due", "");
+      case FOIL_DUE -> mark(event, atMillis, Mark.Kind.EVENT, "foil check is due", "");
       case FOIL_CHECKED -> mark(event, atMillis, Mark.Kind.EVENT, "foil judged: %s", "verdict");
       case NOTICES_LOST -> mark(event, atMillis, Mark.Kind.FAULT, "notices lost: %s", "missing");
     };

@@ -27,7 +27,7 @@ public final class FaultSize {
       case SHARE -> Dimension.FRACTION;
       case TIME -> Dimension.TIME;
       case VOLUME -> Dimension.VOLUME;
-      case BITS -> Dimension.NUMBER;
+      case BITS, OCTETS -> Dimension.NUMBER;
     };
   }
 }

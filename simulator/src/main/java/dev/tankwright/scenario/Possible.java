@@ -19,11 +19,13 @@ final class Possible {
   private final List<TimelineEntry> timeline;
   private final boolean lidOpens;
   private final boolean partBreaks;
+  private final boolean powerFails;
 
   Possible(List<TimelineEntry> timeline) {
     this.timeline = timeline;
     lidOpens = timeline.stream().anyMatch(e -> e.deed() instanceof Deed.MoveLid lid && lid.open());
     partBreaks = timeline.stream().anyMatch(e -> e.deed() instanceof Deed.Break);
+    powerFails = timeline.stream().anyMatch(e -> e.deed() instanceof Deed.CutPower);
   }
 
   /** Whether a phase can be reached in the run. */
@@ -73,11 +75,15 @@ final class Possible {
           ? can(or.left(), true) || can(or.right(), true)
           : can(or.left(), false) && can(or.right(), false);
     } else if (condition instanceof Condition.On on) {
-      return !truth || on(on.signal());
+      return truth ? on(on.signal()) : off(on.signal());
     } else if (condition instanceof Condition.Is is) {
       return !truth || is.signal() != Signal.PHASE || phase(Phase.of(is.position()));
     }
     return true;
+  }
+
+  private boolean off(Signal signal) {
+    return signal != Signal.BOARD_SUPPLIED || powerFails;
   }
 
   private boolean on(Signal signal) {

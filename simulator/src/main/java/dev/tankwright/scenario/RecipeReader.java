@@ -1,5 +1,6 @@
 package dev.tankwright.scenario;
 
+import dev.tankwright.controller.board.Chemistry;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.Programme;
@@ -10,6 +11,12 @@ import java.util.Optional;
 
 /** Reads the set values beside a start. */
 final class RecipeReader {
+  /** Kinds of chemistry, by the words for them in a file. */
+  private enum Kind {
+    ENZYMATIC,
+    OTHER
+  }
+
   private final DeviceProfile profile;
   private final Problems problems;
   private final Values values;
@@ -37,7 +44,22 @@ final class RecipeReader {
     } else {
       clean = time(fields, "clean", usual.cleanMs());
     }
-    return Optional.of(new Recipe(programme.get(), setpoint, degas, clean));
+    return Optional.of(new Recipe(programme.get(), setpoint, degas, clean, chemistry(fields)));
+  }
+
+  private Chemistry chemistry(Fields fields) {
+    boolean enzymatic =
+        fields
+            .text("chemistry")
+            .flatMap(text -> values.constant(text, "chemistry", List.of(Kind.values())))
+            .filter(kind -> kind == Kind.ENZYMATIC)
+            .isPresent();
+    int most =
+        fields
+            .text("chemistry-maximum")
+            .flatMap(text -> milliC(text, "chemistry-maximum", "0", "100"))
+            .orElse(Chemistry.NO_LIMIT);
+    return new Chemistry(enzymatic, most);
   }
 
   private int setpoint(Fields fields, Recipe usual) {
@@ -58,14 +80,14 @@ final class RecipeReader {
     }
     return fields
         .text("setpoint")
-        .flatMap(text -> milliC(text, celsius(least), celsius(most)))
+        .flatMap(text -> milliC(text, "setpoint", celsius(least), celsius(most)))
         .orElse(standard);
   }
 
-  private Optional<Integer> milliC(YamlNode.Text text, String least, String most) {
+  private Optional<Integer> milliC(YamlNode.Text text, String key, String least, String most) {
     return values
-        .amount(text, "setpoint", Dimension.TEMPERATURE, least, most)
-        .map(amount -> values.whole(text, "setpoint", amount, Values.MILLI))
+        .amount(text, key, Dimension.TEMPERATURE, least, most)
+        .map(amount -> values.whole(text, key, amount, Values.MILLI))
         .filter(whole -> whole.isPresent())
         .map(whole -> Math.toIntExact(whole.getAsLong()));
   }

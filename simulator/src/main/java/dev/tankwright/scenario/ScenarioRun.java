@@ -3,8 +3,6 @@ package dev.tankwright.scenario;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.events.CycleEvent;
 import dev.tankwright.events.CycleRecord;
-import dev.tankwright.events.EventComposer;
-import dev.tankwright.events.EventOrigin;
 import dev.tankwright.loop.ClosedLoop;
 import dev.tankwright.loop.Trace;
 import java.nio.charset.StandardCharsets;
@@ -27,7 +25,7 @@ public final class ScenarioRun {
   private final ClosedLoop loop;
   private final Timeline timeline;
   private final RequirementWatch[] watches;
-  private final EventComposer composer;
+  private final RunEvents composed;
   private final TraceRecorder recorder = new TraceRecorder();
   private final PhaseLog phases = new PhaseLog();
   private final List<Mark> marks = new ArrayList<>();
@@ -46,8 +44,7 @@ public final class ScenarioRun {
     timeline = new Timeline(scenario.timeline());
     watches =
         scenario.requirements().stream().map(Requirement::watch).toArray(RequirementWatch[]::new);
-    EventOrigin origin = new EventOrigin(scenario.device(), scenario.clock(), version, 1, true);
-    composer = new EventComposer(origin, loop.controller().cycleTally(), this::take);
+    composed = new RunEvents(scenario, version, loop, this::take);
   }
 
   /**
@@ -69,10 +66,10 @@ public final class ScenarioRun {
 
   private void step(Consumer<TimelineEntry> doer) {
     long millis = loop.millis();
-    Phase before = loop.outputs().panel.phase;
+    Phase before = loop.isSupplied() ? loop.outputs().panel.phase : null;
     timeline.step(millis, before, doer);
     loop.scan();
-    loop.judge(composer);
+    composed.step();
     for (RequirementWatch watch : watches) {
       watch.step(millis, loop);
     }
@@ -98,7 +95,7 @@ public final class ScenarioRun {
       verdicts.add(watch.verdict(end));
     }
     String record =
-        composer
+        composed
             .lastRecord()
             .map(CycleRecord::toJson)
             .map(json -> new String(json, StandardCharsets.UTF_8))

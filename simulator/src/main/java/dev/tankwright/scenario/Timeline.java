@@ -41,7 +41,8 @@ public final class Timeline {
    * nothing.
    *
    * @param millis ms since the start of the run, never less than in the step before
-   * @param present the controller's phase as the step begins
+   * @param present the controller's phase as the step begins; {@code null} while the board has no
+   *     supply and so no phase
    * @param doer told each entry that is due
    */
   public void step(long millis, Phase present, Consumer<TimelineEntry> doer) {

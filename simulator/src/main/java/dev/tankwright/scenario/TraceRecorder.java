@@ -61,6 +61,7 @@ final class TraceRecorder {
     bits |= loop.value(Signal.LEVEL_LOW) > 0 ? 128 : 0;
     bits |= loop.value(Signal.LIMITER_TRIPPED) > 0 ? 256 : 0;
     bits |= loop.value(Signal.PART_BROKEN) > 0 ? 512 : 0;
+    bits |= loop.value(Signal.BOARD_SUPPLIED) > 0 ? 1024 : 0;
     return bits;
   }
 }

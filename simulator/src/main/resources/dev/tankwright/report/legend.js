@@ -91,5 +91,6 @@ function tellValues() {
     lane.output.textContent = laneWord(lane, view.moment);
   }
   const phase = stayAt(run.phases, view.moment);
-  view.phaseWord.textContent = phase ? phase.name : "";
+  const ended = phase !== undefined && view.moment > phase.to;
+  view.phaseWord.textContent = ended ? "no supply" : (phase?.name ?? "");
 }

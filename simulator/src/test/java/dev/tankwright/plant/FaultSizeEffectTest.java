@@ -114,8 +114,8 @@ class FaultSizeEffectTest {
     int breakWrong = 0;
     for (int i = 0; i < 10_000; i++) {
       bench.scan();
-      wrong += bench.pins.lidMakeContact ? 0 : 1;
-      breakWrong += bench.pins.lidBreakContact ? 1 : 0;
+      wrong += bench.pins.lidMakeContact() ? 0 : 1;
+      breakWrong += bench.pins.lidBreakContact() ? 1 : 0;
     }
     // Four standard deviations of a binomial count.
     double deviation = 4 * Math.sqrt(10_000 * share * (1 - share));
@@ -131,7 +131,7 @@ class FaultSizeEffectTest {
     bench.plant.breakPart(PartFault.LEVEL_FOAMED, litres);
     bench.outputs.drainValveOpen = true;
     bench.scan();
-    while (bench.pins.minimumLevelWet) {
+    while (bench.pins.minimumLevelWet()) {
       bench.scan();
     }
     // The drain takes less than 0.02 L in the tenth of a second between two looks at the level.
@@ -169,9 +169,9 @@ class FaultSizeEffectTest {
     boolean before = true;
     for (int i = 0; i < scans; i++) {
       bench.scan();
-      absent += bench.pins.mainsPresent ? 0 : 1;
-      falls += before && !bench.pins.mainsPresent ? 1 : 0;
-      before = bench.pins.mainsPresent;
+      absent += bench.pins.mainsPresent() ? 0 : 1;
+      falls += before && !bench.pins.mainsPresent() ? 1 : 0;
+      before = bench.pins.mainsPresent();
     }
     assertEquals(4, falls);
     assertEquals(scans / 2.0, absent, 4);

@@ -17,14 +17,18 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 class PartFaultEffectTest {
   private static final int DAY_SCANS = 40_000;
-  private static final Set<PartFault> OF_THE_OPERATOR =
-      EnumSet.of(PartFault.KEY_STUCK, PartFault.OPERATOR_IMPATIENT);
+  private static final Set<PartFault> OF_OPERATOR_AND_BOARD =
+      EnumSet.of(
+          PartFault.MEMORY_CUT_SHORT,
+          PartFault.MEMORY_DAMAGED,
+          PartFault.KEY_STUCK,
+          PartFault.OPERATOR_IMPATIENT);
 
   @ParameterizedTest
   @EnumSource(
       value = PartFault.class,
       mode = EnumSource.Mode.EXCLUDE,
-      names = {"KEY_STUCK", "OPERATOR_IMPATIENT"})
+      names = {"MEMORY_CUT_SHORT", "MEMORY_DAMAGED", "KEY_STUCK", "OPERATOR_IMPATIENT"})
   @DisplayName("every broken part shows first where it is broken")
   void showsWhereItIsBroken(PartFault fault) {
     Bench whole = new Bench(3.6, 40);
@@ -124,15 +128,17 @@ class PartFaultEffectTest {
           EnumSet.of(Pin.DRAIN_CLOSED_END);
       case MAINS_CUT, MAINS_BROWN_OUTS -> EnumSet.of(Pin.MAINS);
       case CLOCK_STALLED, CLOCK_FAST, CLOCK_SLOW -> EnumSet.of(Pin.CLOCK);
-      case KEY_STUCK, OPERATOR_IMPATIENT -> EnumSet.noneOf(Pin.class);
+      case MEMORY_CUT_SHORT, MEMORY_DAMAGED, KEY_STUCK, OPERATOR_IMPATIENT ->
+          EnumSet.noneOf(Pin.class);
     };
   }
 
   @Test
-  @DisplayName("a fault that shows nowhere is one of the operator's, which are tested apart")
+  @DisplayName(
+      "a fault that shows nowhere is the operator's or the board's, which are tested apart")
   void nothingUnseen() {
     for (PartFault fault : PartFault.values()) {
-      assertEquals(OF_THE_OPERATOR.contains(fault), shows(fault).isEmpty(), fault.key());
+      assertEquals(OF_OPERATOR_AND_BOARD.contains(fault), shows(fault).isEmpty(), fault.key());
     }
   }
 }

@@ -100,7 +100,20 @@ class BadTimelineTest {
             "    lid: open\n",
             "",
             "17:5: this entry does nothing; give it one of command, lid, break, mend, fill, basket,"
-                + " force, release, foil"),
+                + " cut-power, force, release, foil"),
+        change(
+            "    lid: open\n",
+            "    cut-power: 5 ms\n",
+            "19:16: cut-power is 5 ms; it must lie from 10 ms to 24 h"),
+        change(
+            "    lid: open\n",
+            "    cut-power: 3 s\n    for: 3 s\n",
+            "20:5: 'for' goes only with 'break'"),
+        change(
+            "    lid: open\n",
+            "    cut-power: 3 K\n",
+            "19:18: cut-power is '3 K', a temperature difference; cut-power is a time, in ms, s,"
+                + " min or h"),
         change(
             "    lid: open\n",
             "    lid: open\n    mend: drain-leaking\n",
@@ -198,6 +211,13 @@ class BadTimelineTest {
             "drain-blocked\n    for: 5 ms", "28:10: for is 5 ms; it must lie from 10 ms to 24 h"),
         broken(
             "drain-blocked\n    for: -1 s", "28:10: for is -1 s; it must lie from 10 ms to 24 h"),
+        broken(
+            "memory-cut-short\n    size: 2.5",
+            "28:11: size of memory-cut-short is 2.5, which is not a whole multiple of 1; the"
+                + " nearest is 2"),
+        broken(
+            "memory-cut-short\n    size: 1001",
+            "28:11: size of memory-cut-short is 1001; it must lie from 1 to 1000"),
         broken(
             "heater-partial\n    size: 0 %\n    for: 25 h",
             "28:11: size of heater-partial is 0 %; it must lie from 1 % to 99 %",

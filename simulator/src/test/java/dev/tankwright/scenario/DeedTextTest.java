@@ -26,6 +26,9 @@ class DeedTextTest {
         "control-sensor-drifting breaks, size -1 K/min",
         DeedText.of(new Deed.Break(PartFault.CONTROL_SENSOR_DRIFTING)));
     assertEquals("key-stuck breaks, size 100 ms", DeedText.of(new Deed.Break(PartFault.KEY_STUCK)));
+    assertEquals(
+        "memory-cut-short breaks, size 8", DeedText.of(new Deed.Break(PartFault.MEMORY_CUT_SHORT)));
+    assertEquals("power cut for 3 s", DeedText.of(new Deed.CutPower(3_000)));
     assertEquals("mains-cut is mended", DeedText.of(new Deed.Mend(PartFault.MAINS_CUT)));
   }
 

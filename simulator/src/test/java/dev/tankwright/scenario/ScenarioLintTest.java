@@ -116,6 +116,16 @@ class ScenarioLintTest {
   }
 
   @Test
+  void findsReactionsToPowerThatIsNeverCut() throws ScenarioException {
+    String requirement = "  - {name: A, within: 20 ms, after: not board-supplied, holds: heater}\n";
+    assertEquals(
+        List.of(
+            "f:6:5: never exercised: 'not board-supplied' cannot come to hold in this timeline"),
+        warnings("", requirement));
+    assertEquals(List.of(), warnings("timeline:\n  - {at: 1 s, cut-power: 2 s}\n", requirement));
+  }
+
+  @Test
   void findsReactionsToPartsThatNeverBreak() throws ScenarioException {
     String requirement = "  - {name: A, within: 20 ms, after: part-broken, holds: not heater}\n";
     assertEquals(

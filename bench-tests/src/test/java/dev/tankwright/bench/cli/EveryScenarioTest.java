@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.tankwright.bench.trace.ScenarioVerdict;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,6 +31,7 @@ class EveryScenarioTest {
 
   private void twice(Path scenario) throws IOException, InterruptedException {
     Path first = once(scenario, "first");
+    ScenarioVerdict.keep(scenario, first.resolve("junit.xml"));
     Path second = once(scenario, "second");
     for (String name : SAME) {
       assertTrue(Files.size(first.resolve(name)) > 0, name + " says something");

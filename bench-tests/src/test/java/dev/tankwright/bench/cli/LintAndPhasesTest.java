@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.tankwright.controller.sequence.PhaseTable;
+import dev.tankwright.report.StateChartXml;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -57,5 +58,24 @@ class LintAndPhasesTest {
     assertEquals(2 + PhaseTable.lines().size(), mermaid.out().lines().count());
     assertTrue(csv.out().contains("CLEANING,LID_OPENED,PAUSED,"), csv.out());
     assertTrue(mermaid.out().contains("CLEANING --> PAUSED : LID_OPENED"), mermaid.out());
+  }
+
+  @Test
+  void shouldPrintTheStateChartAndNothingElse() throws Exception {
+    Tool.Result scxml = Tool.run(folder, "phases", "--as", "scxml");
+
+    assertEquals(0, scxml.code(), scxml.err());
+    assertEquals(StateChartXml.document(), scxml.out());
+    assertEquals("", scxml.err());
+  }
+
+  @Test
+  void shouldNameTheFormsThatThereAre() throws Exception {
+    Tool.Result other = Tool.run(folder, "phases", "--as", "svg");
+    Tool.Result help = Tool.run(folder, "phases", "--help");
+
+    assertEquals(2, other.code());
+    assertTrue(other.err().contains("MERMAID, CSV, SCXML"), other.err());
+    assertTrue(help.out().contains("--as=mermaid|csv|scxml"), help.out());
   }
 }

@@ -15,11 +15,11 @@ import java.util.List;
  * @param name path below the root
  * @param text the whole page
  */
-record Page(String name, String text) {
+public record Page(String name, String text) {
   private static final String CODE = "`";
 
   /** The repository's root; the build names it to its tests. */
-  static Path root() {
+  public static Path root() {
     String root = System.getProperty("tankwright.root");
     if (root == null) {
       throw new IllegalStateException(
@@ -28,7 +28,7 @@ record Page(String name, String text) {
     return Path.of(root);
   }
 
-  static Page read(String name) {
+  public static Page read(String name) {
     try {
       return new Page(name, Files.readString(root().resolve(name), StandardCharsets.UTF_8));
     } catch (IOException e) {
@@ -37,7 +37,7 @@ record Page(String name, String text) {
   }
 
   /** The part under a heading of the second level, up to the next one. */
-  Page section(String heading) {
+  public Page section(String heading) {
     String line = "\n## " + heading + "\n";
     int start = text.indexOf(line);
     if (start < 0) {
@@ -62,7 +62,7 @@ record Page(String name, String text) {
   }
 
   /** Cells of every table row but the heads, in the order of the page. */
-  List<List<String>> rows() {
+  public List<List<String>> rows() {
     List<List<String>> rows = new ArrayList<>();
     String[] lines = text.split("\n", -1);
     for (int i = 0; i < lines.length; i++) {

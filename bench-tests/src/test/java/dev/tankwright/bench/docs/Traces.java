@@ -1,44 +1,45 @@
 package dev.tankwright.bench.docs;
 
+import dev.tankwright.bench.trace.ClassOfTests;
+import dev.tankwright.bench.trace.ClassOfTests.DeclaredTest;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** Which tests of the controller and which scenarios name a safety requirement. */
+/** Which tests and which scenarios name a safety requirement. */
 final class Traces {
-  private static final Path TESTS = Path.of("controller-core", "src", "test", "java");
-  private static final Path SCENARIOS = Path.of("bench-tests", "scenarios");
+  private static final List<DeclaredTest> TESTS =
+      ClassOfTests.all(Page.root()).stream().flatMap(file -> file.tests().stream()).toList();
 
   private Traces() {}
 
-  /** Simple names of the test classes with a display name that begins with the requirement's id. */
+  /** Simple names of the test classes with a method that is annotated with the requirement. */
   static Set<String> tests(String requirement) {
-    Predicate<String> names =
-        Pattern.compile("@DisplayName\\(\\s*\"(SR-\\d\\d )*" + requirement + " ").asPredicate();
-    return find(TESTS, "Test.java", ".java", names);
+    return TESTS.stream()
+        .filter(test -> test.requirements().contains(requirement))
+        .map(DeclaredTest::simpleClassName)
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   /** Names of the scenario files with a requirement of that id, without folder and ending. */
   static Set<String> scenarios(String requirement) {
     Predicate<String> names =
-        Pattern.compile("^\\s*id: " + requirement + "\\s*$", Pattern.MULTILINE).asPredicate();
-    return find(SCENARIOS, ".yaml", ".yaml", names);
-  }
-
-  private static Set<String> find(
-      Path folder, String ending, String cut, Predicate<String> content) {
+        Pattern.compile("\\bid:\\s*" + requirement + "\\b", Pattern.MULTILINE).asPredicate();
     Set<String> found = new TreeSet<>();
-    try (Stream<Path> tree = Files.walk(Page.root().resolve(folder))) {
-      for (Path path : tree.filter(Files::isRegularFile).toList()) {
+    Path folder = Page.root().resolve("bench-tests").resolve("scenarios");
+    try (Stream<Path> files = Files.list(folder)) {
+      for (Path path : files.filter(Files::isRegularFile).toList()) {
         String name = String.valueOf(path.getFileName());
-        if (name.endsWith(ending) && content.test(Files.readString(path))) {
-          found.add(name.substring(0, name.length() - cut.length()));
+        if (name.endsWith(".yaml") && names.test(Files.readString(path))) {
+          found.add(name.substring(0, name.length() - ".yaml".length()));
         }
       }
     } catch (IOException e) {

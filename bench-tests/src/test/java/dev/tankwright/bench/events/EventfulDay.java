@@ -41,10 +41,10 @@ final class EventfulDay {
     int counts = (int) ((Pt1000.milliOhm(40_000) - 900_000) * 4095L / 600_000);
     inputs.controlSensorCounts = counts;
     inputs.cutOffSensorCounts = counts;
-    inputs.lidMakeContact = true;
-    inputs.minimumLevelWet = true;
-    inputs.fillMarkWet = true;
-    inputs.mainsPresent = true;
+    inputs.lidMakeContact(true);
+    inputs.minimumLevelWet(true);
+    inputs.fillMarkWet(true);
+    inputs.mainsPresent(true);
   }
 
   /** The day's events. */
@@ -88,9 +88,9 @@ final class EventfulDay {
   private void interruptedByAFault() {
     start(Programme.MEDIUM);
     run(10_000);
-    inputs.generatorFault = true;
+    inputs.generatorFault(true);
     run(1_000);
-    inputs.generatorFault = false;
+    inputs.generatorFault(false);
     run(1_000);
     command(Command.RESET);
     run(1_000);
@@ -107,8 +107,8 @@ final class EventfulDay {
 
   private void drained() {
     command(Command.DRAIN);
-    inputs.minimumLevelWet = false;
-    inputs.fillMarkWet = false;
+    inputs.minimumLevelWet(false);
+    inputs.fillMarkWet(false);
     run(100_000);
   }
 
@@ -126,10 +126,10 @@ final class EventfulDay {
   private void run(int ms) {
     for (int i = 0; i < ms / SCAN_MS; i++) {
       inputs.millis += SCAN_MS;
-      inputs.heaterCurrent = outputs.heaterRelay && outputs.cutOffRelay;
-      inputs.generatorRunning = outputs.ultrasoundEnable;
-      inputs.drainOpenEnd = outputs.drainValveOpen;
-      inputs.drainClosedEnd = !outputs.drainValveOpen;
+      inputs.heaterCurrent(outputs.heaterRelay && outputs.cutOffRelay);
+      inputs.generatorRunning(outputs.ultrasoundEnable);
+      inputs.drainOpenEnd(outputs.drainValveOpen);
+      inputs.drainClosedEnd(!outputs.drainValveOpen);
       controller.scan(inputs, outputs);
       if (draining) {
         controller.notices().drain(composer);

@@ -45,12 +45,40 @@ class HistoryTest {
       phases.add(out.panel.phase);
       old.capture(state);
       CleanerController young = new CleanerController(profile);
-      old.restore(state);
-      young.restore(state);
+      old.restore(state, in);
+      young.restore(state, in);
       assertNotEquals(old.uptimeMs(), young.uptimeMs());
       goOn(old, young, out);
     }
     assertTrue(phases.size() >= 4, "only met in " + phases);
+  }
+
+  @Test
+  @DisplayName("restored before every scan and never: the same outputs, panel and state")
+  void restoredInEveryScan() {
+    CleanerController left = new CleanerController(profile);
+    CleanerController taken = new CleanerController(profile);
+    StateWords other = new StateWords(CleanerController.STATE_WORDS);
+    Outputs out = new Outputs();
+    Outputs again = new Outputs();
+    left.scan(in, out);
+    taken.scan(in, again);
+    for (int scan = 0; scan < HISTORY; scan++) {
+      taken.capture(state);
+      taken.restore(state, in);
+      next(out);
+      left.scan(in, out);
+      taken.scan(in, again);
+      assertEquals(text(out), text(again), "scan " + scan);
+      left.capture(state);
+      taken.capture(other);
+      assertEquals(state.size(), other.size());
+      for (int word = 0; word < state.size(); word++) {
+        assertEquals(state.word(word), other.word(word), "word " + word + " in scan " + scan);
+      }
+      left.notices().drain((kind, first, second, uptime) -> {});
+      taken.notices().drain((kind, first, second, uptime) -> {});
+    }
   }
 
   private void live(CleanerController controller, Outputs out, int scans) {
@@ -81,16 +109,16 @@ class HistoryTest {
   /** Feedbacks answer for the most part, so that cycles are run. */
   private void next(Outputs out) {
     in.millis += rarely() ? random.nextInt(200) - 100 : ShortTimes.SCAN_MS;
-    in.lidMakeContact = !rarely();
-    in.lidBreakContact = in.lidMakeContact == rarely();
-    in.minimumLevelWet = !rarely();
-    in.fillMarkWet = in.minimumLevelWet && random.nextBoolean();
-    in.drainOpenEnd = out.drainValveOpen != rarely();
-    in.drainClosedEnd = out.drainValveOpen == rarely();
-    in.heaterCurrent = out.heaterRelay;
-    in.generatorRunning = out.ultrasoundEnable != rarely();
-    in.generatorFault = rarely();
-    in.mainsPresent = !rarely();
+    in.lidMakeContact(!rarely());
+    in.lidBreakContact(in.lidMakeContact() == rarely());
+    in.minimumLevelWet(!rarely());
+    in.fillMarkWet(in.minimumLevelWet() && random.nextBoolean());
+    in.drainOpenEnd(out.drainValveOpen != rarely());
+    in.drainClosedEnd(out.drainValveOpen == rarely());
+    in.heaterCurrent(out.heaterRelay);
+    in.generatorRunning(out.ultrasoundEnable != rarely());
+    in.generatorFault(rarely());
+    in.mainsPresent(!rarely());
     in.controlSensorCounts = rarely() ? random.nextInt(4096) : 1_750 + random.nextInt(30);
     in.cutOffSensorCounts = rarely() ? random.nextInt(4096) : in.controlSensorCounts;
     if (random.nextInt(3) == 0) {
@@ -142,6 +170,10 @@ class HistoryTest {
         + " "
         + o.panel.degasOwed
         + " "
-        + o.panel.lidOpen;
+        + o.panel.lidOpen
+        + " "
+        + o.panel.solutionDue
+        + " "
+        + o.panel.keepingWarm;
   }
 }

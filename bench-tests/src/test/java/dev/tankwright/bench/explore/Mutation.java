@@ -84,6 +84,43 @@ record Mutation(String name, String type, String method, Edit edit) {
         };
   }
 
+  /** A jump of the given kind, on two operands, is always taken. */
+  static Edit alwaysJumps(int jump) {
+    return (next, changed) ->
+        new MethodVisitor(Opcodes.ASM9, next) {
+          @Override
+          public void visitJumpInsn(int opcode, org.objectweb.asm.Label label) {
+            if (opcode == jump) {
+              changed.run();
+              // A condition that holds, so that what follows stays reachable on paper.
+              super.visitInsn(Opcodes.POP2);
+              super.visitInsn(Opcodes.ICONST_0);
+              super.visitJumpInsn(Opcodes.IFEQ, label);
+            } else {
+              super.visitJumpInsn(opcode, label);
+            }
+          }
+        };
+  }
+
+  /** The method does nothing. */
+  static Edit doesNothing() {
+    return (next, changed) ->
+        new MethodVisitor(Opcodes.ASM9, next) {
+          @Override
+          public void visitCode() {
+            super.visitCode();
+            changed.run();
+            super.visitInsn(Opcodes.ICONST_0);
+            org.objectweb.asm.Label rest = new org.objectweb.asm.Label();
+            super.visitJumpInsn(Opcodes.IFNE, rest);
+            super.visitInsn(Opcodes.RETURN);
+            super.visitLabel(rest);
+            super.visitFrame(Opcodes.F_SAME, 0, null, 0, null);
+          }
+        };
+  }
+
   /** The line of the table with that phase and trigger leads to another phase. */
   static Edit leadsTo(String from, String trigger, String to) {
     return (next, changed) ->

@@ -28,8 +28,8 @@ class SeededMistakesTest {
     return Stream.of(
         of(
             "the lid always counts as closed",
-            "sensing/Lid",
-            "isClosed",
+            "sensing/Measurements",
+            "isLidClosed",
             yes(),
             "none",
             "LID_SILENCES"),
@@ -43,18 +43,12 @@ class SeededMistakesTest {
             "CUT_OFF_OPENS_RELAY"),
         of(
             "causes are always gone",
-            "safety/FaultLatch",
+            "safety/Guard",
             "isCausePresent",
             no(),
             "none",
             "LOCKOUT_NEEDS_RESET"),
-        of(
-            "causes never go",
-            "safety/FaultLatch",
-            "isCausePresent",
-            yes(),
-            "none",
-            "STANDBY_IN_REACH"),
+        of("causes never go", "safety/Guard", "isCausePresent", yes(), "none", "STANDBY_IN_REACH"),
         of(
             "a fault is latched again and again",
             "safety/FaultLatch",
@@ -99,9 +93,9 @@ class SeededMistakesTest {
             "LOCKOUT_NEEDS_RESET"),
         of(
             "a command acts again and again",
-            "sequence/CommandDesk",
-            "read",
-            Mutation.neverJumps(Opcodes.IF_ICMPEQ, true),
+            "sensing/Keys",
+            "sense",
+            Mutation.alwaysJumps(Opcodes.IF_ICMPNE),
             "commands",
             "RUNS_ON_COMMAND"),
         of(
@@ -126,10 +120,31 @@ class SeededMistakesTest {
             "none",
             "TIME_LEFT_FALLS"),
         of(
+            "a power cut is not counted",
+            "sequence/PhaseChange",
+            "powerLost",
+            Mutation.doesNothing(),
+            "none",
+            "POWER_CUTS_END_CYCLE"),
+        of(
+            "a cycle is forgotten when the power goes",
+            "sequence/PhaseTable",
+            "<clinit>",
+            Mutation.leadsTo("SELF_TEST", "CYCLE_FOUND", "STANDBY"),
+            "none",
+            "CYCLE_OUTLASTS_POWER"),
+        of(
+            "a cycle goes on by itself when the power is back",
+            "sequence/PhaseTable",
+            "<clinit>",
+            Mutation.leadsTo("SELF_TEST", "CYCLE_FOUND", "HEATING"),
+            "none",
+            "CYCLE_OUTLASTS_POWER"),
+        of(
             "every recipe is allowed",
             "sequence/RecipeLimits",
-            "allow",
-            yes(),
+            "refusal",
+            Mutation.answersNothing(),
             "none (fine)",
             "SCAN_THROWS_NOTHING"));
   }

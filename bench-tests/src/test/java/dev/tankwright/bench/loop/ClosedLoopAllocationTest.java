@@ -64,6 +64,35 @@ class ClosedLoopAllocationTest {
     return bytes;
   }
 
+  // The step in which the supply comes back makes a new controller and is not counted.
+  @Test
+  void shouldAllocateNothingWithoutSupplyAndAfterIt() {
+    stepsAroundPowerCut();
+    assertEquals(0, stepsAroundPowerCut());
+  }
+
+  private static long stepsAroundPowerCut() {
+    ClosedLoop loop =
+        new ClosedLoop(
+            DeviceProfile.sixLitre(), BathProfile.sixLitre(), new BathStart(4.5, 19, 21, 1), 1);
+    steps(loop, 100);
+    loop.perform(new Deed.CutPower(100_000));
+    long bytes = steps(loop, 10_000);
+    assertEquals(0, loop.value(Signal.BOARD_SUPPLIED));
+    steps(loop, 1);
+    assertEquals(1, loop.value(Signal.BOARD_SUPPLIED));
+    return bytes + steps(loop, 10_000);
+  }
+
+  private static long steps(ClosedLoop loop, int count) {
+    long before = allocated();
+    for (int i = 0; i < count; i++) {
+      loop.scan();
+      loop.advance();
+    }
+    return allocated() - before;
+  }
+
   @Test
   void shouldSeeAnAllocationInAStep() {
     long before = allocated();

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The controller can be ported line by line: its instructions say so. */
 class FirmwareTest {
@@ -36,6 +38,25 @@ class FirmwareTest {
       "nothing that scan, capture or restore can reach allocates, boxes or leaves the core")
   void noAllocation() throws Exception {
     assertEquals(List.of(), controller().allocationsFrom(CONTROLLER, "scan", "capture", "restore"));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "KeptRecord, load save",
+    "Keeper, powerUp afterScan",
+    "RunningChecksum, step isWrong"
+  })
+  @DisplayName("nothing that keeping, recalling or checking memory can reach allocates")
+  void noAllocationInMemory(String name, String methods) throws Exception {
+    String owner = "dev/tankwright/controller/memory/" + name;
+    Firmware controller = controller();
+    // What is read and written, given and taken, is reached through interfaces.
+    String reached =
+        controller.reachable(owner, List.of(methods.split(" "))).stream()
+            .map(method -> method.id)
+            .collect(Collectors.joining("\n"));
+    assertTrue(reached.contains("memory/Crc32.word("), reached);
+    assertEquals(List.of(), controller.allocationsFrom(owner, methods.split(" ")));
   }
 
   @Test

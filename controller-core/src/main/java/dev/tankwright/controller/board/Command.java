@@ -21,5 +21,12 @@ public enum Command {
   /** Declare that the tank has been filled with fresh solution. */
   FRESH_SOLUTION,
   /** Leave a lockout whose cause is gone. */
-  RESET
+  RESET;
+
+  private static final Command[] ALL = values();
+
+  /** The command with the given ordinal. */
+  public static Command of(int ordinal) {
+    return ALL[ordinal];
+  }
 }

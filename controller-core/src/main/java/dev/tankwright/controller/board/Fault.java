@@ -10,6 +10,8 @@ public enum Fault {
   LID_OPEN_AT_START("SR-01", Severity.ADVISORY, ClearRule.ACKNOWLEDGE),
   /** Start was commanded while the solution stood below the minimum. */
   LEVEL_LOW_AT_START("SR-09", Severity.ADVISORY, ClearRule.ACKNOWLEDGE),
+  /** A cycle was started hotter than protein soil stands, with enzymatic chemistry. */
+  PROTEIN_MAY_SET("SR-23", Severity.ADVISORY, ClearRule.ACKNOWLEDGE),
   /** The two lid contacts contradict each other. */
   LID_CONTRADICTION("SR-02", Severity.LOCKOUT, ClearRule.RESET),
   /** The second sensor reached the cut-off limit. */
@@ -26,6 +28,14 @@ public enum Fault {
   CUT_OFF_SENSOR_SHORT("SR-05", Severity.CUT_OFF, ClearRule.RESET),
   /** The two sensors disagree. */
   SENSORS_DISAGREE("SR-06", Severity.CUT_OFF, ClearRule.RESET),
+  /** The control sensor reads a change that no bath makes. */
+  CONTROL_SENSOR_JUMP("SR-17", Severity.CUT_OFF, ClearRule.RESET),
+  /** The cut-off sensor reads a change that no bath makes. */
+  CUT_OFF_SENSOR_JUMP("SR-17", Severity.CUT_OFF, ClearRule.RESET),
+  /** The control sensor stands still while the solution is heated. */
+  CONTROL_SENSOR_FROZEN("SR-19", Severity.CUT_OFF, ClearRule.RESET),
+  /** The cut-off sensor stands still while the solution is heated. */
+  CUT_OFF_SENSOR_FROZEN("SR-19", Severity.CUT_OFF, ClearRule.RESET),
   /** Current flows through the heater though it is commanded off. */
   HEATER_RELAY_WELDED("SR-07", Severity.CUT_OFF, ClearRule.SERVICE),
   /** The heater is commanded on and no current flows. */
@@ -42,6 +52,14 @@ public enum Fault {
   VALVE_NOT_IN_PLACE("SR-13", Severity.LOCKOUT, ClearRule.RESET),
   /** The millisecond counter stalled or jumped. */
   CLOCK_FAULT("SR-14", Severity.CUT_OFF, ClearRule.RESET),
+  /** The stages of a scan did not follow each other as they must. */
+  PROGRAM_FLOW("SR-20", Severity.CUT_OFF, ClearRule.SERVICE),
+  /** What was kept cannot be believed, or a table that never changes has changed. */
+  MEMORY_CORRUPT("SR-18", Severity.CUT_OFF, ClearRule.RESET),
+  /** One cycle lost its power too often. */
+  POWER_CUTS_REPEATED("SR-21", Severity.LOCKOUT, ClearRule.RESET),
+  /** A key of the panel gives its command again and again. */
+  COMMAND_STUCK("SR-22", Severity.LOCKOUT, ClearRule.RESET),
   /** The heater was on for its time and the solution did not warm. */
   HEATING_WITHOUT_EFFECT("SR-15", Severity.LOCKOUT, ClearRule.RESET),
   /** The solution did not reach its setpoint in the longest time allowed. */

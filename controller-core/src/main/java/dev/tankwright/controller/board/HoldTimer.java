@@ -31,11 +31,20 @@ public final class HoldTimer {
    */
   public boolean run(boolean condition, int dtMs) {
     if (!condition) {
-      reset();
+      if (elapsedMs != AT_REST) {
+        reset();
+      }
       return false;
     }
-    elapsedMs = elapsedMs == AT_REST ? 0 : Math.min(limitMs, elapsedMs + dtMs);
+    if (elapsedMs < limitMs) {
+      elapsedMs = elapsedMs == AT_REST ? 0 : Math.min(limitMs, elapsedMs + dtMs);
+    }
     return isExpired();
+  }
+
+  /** True while the condition is there, for however long. */
+  public boolean isRunning() {
+    return elapsedMs != AT_REST;
   }
 
   /** True when the condition has lasted its limit. */

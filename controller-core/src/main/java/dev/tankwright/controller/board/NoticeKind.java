@@ -7,8 +7,8 @@ public enum NoticeKind {
   /** A cycle started. First: ordinal of the programme; second: setpoint in m°C. */
   CYCLE_STARTED,
   /**
-   * The cycle was paused. First: 0 by the operator, 1 by the lid; second: ordinal of the phase that
-   * is held.
+   * The cycle was paused. First: 0 by the operator, 1 by the lid, 2 by loss of power; second:
+   * ordinal of the phase that is held.
    */
   CYCLE_PAUSED,
   /** The cycle goes on. First: ordinal of the phase it goes on with. */
@@ -20,7 +20,7 @@ public enum NoticeKind {
    * the pause limit.
    */
   CYCLE_STOPPED,
-  /** A fault or a loss of mains ended the cycle. First: 0 by a fault, 1 by loss of mains. */
+  /** A fault ended the cycle. */
   CYCLE_INTERRUPTED,
   /** A fault was latched. First: its ordinal. */
   FAULT_RAISED,
@@ -34,6 +34,12 @@ public enum NoticeKind {
   SOLUTION_DEGASSED,
   /** The tank has been emptied. */
   SOLUTION_DRAINED,
+  /** The solution has reached its age. */
+  SOLUTION_DUE,
+  /** The working day is over: the tank is to be drained and dried. */
+  DRAIN_DUE,
+  /** The next foil check is due. */
+  FOIL_DUE,
   /** A foil check was judged. First: ordinal of the verdict. */
   FOIL_CHECKED,
   /** The ring was full. First: how many notices are missing before this one. */

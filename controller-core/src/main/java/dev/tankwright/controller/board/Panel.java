@@ -26,6 +26,18 @@ public final class Panel {
   /** True while the solution must be degassed before it cleans. */
   public boolean degasOwed;
 
+  /** True while the solution is older than it should be. */
+  public boolean solutionDue;
+
+  /** True while the tank is to be drained and dried, at the end of the working day. */
+  public boolean drainDue;
+
+  /** True while the next foil check is due. */
+  public boolean foilDue;
+
+  /** True while the solution is kept warm between two cycles. */
+  public boolean keepingWarm;
+
   /** True unless both lid contacts say that the lid is closed. */
   public boolean lidOpen;
 }

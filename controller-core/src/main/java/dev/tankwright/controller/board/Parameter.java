@@ -27,14 +27,22 @@ public enum Parameter {
   DISAGREE_TIME("disagree-time", Unit.MILLISECONDS, 5_000, 100, 60_000),
   /** How long a sensor reading must lie outside its range before the sensor counts as broken. */
   SENSOR_FAULT_TIME("sensor-fault-time", Unit.MILLISECONDS, 100, 0, 2_000),
+  /** How far a sensor may move within one window of time: 5 K in 1 s. */
+  JUMP_LIMIT("jump-limit", Unit.MILLI_KELVIN, 5_000, 1_000, 50_000),
+  /** The window of time for the jump of a sensor. */
+  JUMP_WINDOW("jump-window", Unit.MILLISECONDS, 1_000, 100, 10_000),
+  /** How far one sensor moves, while heating, until the other one that stands still is frozen. */
+  FROZEN_MOVE("frozen-move", Unit.MILLI_KELVIN, 1_500, 500, 10_000),
+  /** How long a sensor must have stood still after that. */
+  FROZEN_TIME("frozen-time", Unit.MILLISECONDS, 5_000, 100, 60_000),
   /** How long current may flow through a heater that is commanded off. */
   WELDED_TIME("welded-time", Unit.MILLISECONDS, 500, 100, 5_000),
   /** How long a commanded heater may be without current. */
   NO_CURRENT_TIME("no-current-time", Unit.MILLISECONDS, 1_000, 100, 10_000),
-  /** How long heating up may last without a break; a pause begins it anew. */
-  HEAT_UP_MAXIMUM("heat-up-maximum", Unit.MILLISECONDS, 5_400_000, 60_000, 14_400_000),
+  /** How long heating up may last; pauses do not count. */
+  HEAT_UP_MAXIMUM("heat-up-maximum", Unit.MILLISECONDS, 5_400_000, 20_000, 14_400_000),
   /** Time in which a heater that is on must have an effect. */
-  EFFECT_TIME("effect-time", Unit.MILLISECONDS, 240_000, 30_000, 1_800_000),
+  EFFECT_TIME("effect-time", Unit.MILLISECONDS, 240_000, 10_000, 1_800_000),
   /** The effect: how far the solution must have warmed in that time. */
   EFFECT_RISE("effect-rise", Unit.MILLI_KELVIN, 500, 100, 5_000),
   /** How long the minimum level must be dry before the tank counts as dry. */
@@ -57,10 +65,30 @@ public enum Parameter {
   SCAN_MAXIMUM("scan-maximum", Unit.MILLISECONDS, 100, 20, 1_000),
   /** How many scans in a row the counter may stand still. */
   STALL_SCANS("stall-scans", Unit.NUMBER, 5, 2, 100),
+  /** Two equal commands closer together than this are not given by a hand. */
+  KEY_GAP("key-gap", Unit.MILLISECONDS, 400, 50, 2_000),
+  /** How long the same command may be repeated without such a gap. */
+  KEY_STUCK_TIME("key-stuck-time", Unit.MILLISECONDS, 5_000, 500, 60_000),
   /** Longest pause, after which the cycle is stopped. */
   PAUSE_MAXIMUM("pause-maximum", Unit.MILLISECONDS, 1_800_000, 10_000, 7_200_000),
   /** Rest without ultrasound after which degassing is owed again. */
   REST_MAXIMUM("rest-maximum", Unit.MILLISECONDS, 14_400_000, 60_000, 86_400_000),
+  /** Age of the solution from which on it is due for a change: eight hours of use. */
+  SOLUTION_AGE_MAXIMUM("solution-age-maximum", Unit.MILLISECONDS, 28_800_000, 60_000, 86_400_000),
+  /** Whether a start is refused when the solution is due: 0 it is only shown, 1 refused. */
+  SOLUTION_AGE_REFUSES("solution-age-refuses", Unit.NUMBER, 0, 0, 1),
+  /** Length of the working day, from its first cycle on; at its end the tank is to be drained. */
+  WORKING_DAY("working-day", Unit.SECONDS, 36_000, 600, 86_400),
+  /** Time after which the next foil check is due: a quarter of a year. */
+  FOIL_INTERVAL("foil-interval", Unit.SECONDS, 7_776_000, 600, 31_536_000),
+  /** Temperature above which protein soil sets; enzymatic chemistry is then warned of. */
+  PROTEIN_LIMIT("protein-limit", Unit.MILLI_CELSIUS, 45_000, 30_000, 60_000),
+  /** How many losses of power end a cycle. */
+  POWER_CUTS_MAXIMUM("power-cuts-maximum", Unit.NUMBER, 3, 1, 10),
+  /** Whether the solution is kept warm after a completed cycle: 0 no, 1 yes. */
+  KEEP_WARM("keep-warm", Unit.NUMBER, 0, 0, 1),
+  /** How long the solution is kept warm at most. */
+  KEEP_WARM_MAXIMUM("keep-warm-maximum", Unit.MILLISECONDS, 7_200_000, 60_000, 28_800_000),
   /** How long everything must be in order before the self test is passed. */
   SELF_TEST_TIME("self-test-time", Unit.MILLISECONDS, 500, 100, 10_000),
   /** Kind of heater regulation: 0 on and off with a dead band, 1 proportional-integral. */
@@ -85,6 +113,10 @@ public enum Parameter {
   PULSE_OFF("pulse-off", Unit.MILLISECONDS, 4_000, 100, 60_000),
   /** Drive level while cleaning. */
   CLEANING_LEVEL("cleaning-level", Unit.PERMILLE, 1_000, 100, 1_000),
+  /** Rated power of the heater, for the estimate of energy alone. */
+  HEATER_POWER("heater-power", Unit.WATT, 300, 50, 5_000),
+  /** Rated power of the generator, for the estimate of energy alone. */
+  ULTRASOUND_POWER("ultrasound-power", Unit.WATT, 150, 20, 3_000),
   /** Resistance at which the converter reads 0. */
   SENSOR_RANGE_LOW("sensor-range-low", Unit.MILLI_OHM, 900_000, 800_000, 1_000_000),
   /** Resistance at which the converter reads full scale. */

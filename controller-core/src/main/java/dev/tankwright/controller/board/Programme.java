@@ -13,5 +13,12 @@ public enum Programme {
   /** The solution is degassed, nothing is cleaned. */
   DEGAS_ONLY,
   /** Degassing and a timed run over hung foil, after which the operator judges the foil. */
-  FOIL_CHECK
+  FOIL_CHECK;
+
+  private static final Programme[] ALL = values();
+
+  /** The programme with the given ordinal. */
+  public static Programme of(int ordinal) {
+    return ALL[ordinal];
+  }
 }

@@ -10,14 +10,17 @@ import java.util.Objects;
  * @param degasMs how long the solution is degassed when degassing is owed or is the programme's
  *     purpose, ms, at least 1
  * @param cleanMs how long the load is cleaned, ms; 0 exactly when the programme only degasses
+ * @param chemistry what is said of the chemistry in the tank
  */
-public record Recipe(Programme programme, int setpointMilliC, int degasMs, int cleanMs) {
+public record Recipe(
+    Programme programme, int setpointMilliC, int degasMs, int cleanMs, Chemistry chemistry) {
 
   private static final int MINUTE = 60_000;
 
   /** Refuses times that no cycle can have, and a programme that is none. */
   public Recipe {
     Objects.requireNonNull(programme, "a recipe needs a programme");
+    Objects.requireNonNull(chemistry, "a recipe needs a chemistry, if only an unstated one");
     if (degasMs < 1 || cleanMs < 0) {
       throw new IllegalArgumentException(
           "a recipe needs a degassing time of at least 1 ms and no negative cleaning time");
@@ -28,6 +31,16 @@ public record Recipe(Programme programme, int setpointMilliC, int degasMs, int c
     if (cleanMs > 0 && programme == Programme.DEGAS_ONLY) {
       throw new IllegalArgumentException("DEGAS_ONLY cleans nothing: its cleaning time is 0 ms");
     }
+  }
+
+  /** A recipe of which nothing is said of the chemistry. */
+  public Recipe(Programme programme, int setpointMilliC, int degasMs, int cleanMs) {
+    this(programme, setpointMilliC, degasMs, cleanMs, Chemistry.UNSTATED);
+  }
+
+  /** The same set values with another chemistry. */
+  public Recipe with(Chemistry other) {
+    return new Recipe(programme, setpointMilliC, degasMs, cleanMs, other);
   }
 
   /**

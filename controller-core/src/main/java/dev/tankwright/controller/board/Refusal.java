@@ -19,7 +19,11 @@ public enum Refusal {
   /** Mains is absent. */
   MAINS_ABSENT,
   /** A foil check is acknowledged with a verdict only. */
-  VERDICT_MISSING;
+  VERDICT_MISSING,
+  /** The setpoint is hotter than the chemistry's own instructions allow. */
+  TOO_HOT_FOR_CHEMISTRY,
+  /** The solution is older than it may be. */
+  SOLUTION_DUE;
 
   private static final Refusal[] ALL = values();
 

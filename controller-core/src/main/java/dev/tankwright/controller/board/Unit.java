@@ -8,6 +8,10 @@ public enum Unit {
   MILLI_KELVIN,
   /** Milliseconds. */
   MILLISECONDS,
+  /** Seconds, for what lasts for days. */
+  SECONDS,
+  /** Watt. */
+  WATT,
   /** Hertz. */
   HERTZ,
   /** Thousandths. */

@@ -13,9 +13,11 @@ public final class Buzzer {
 
   /** Tells whether the buzzer sounds in this scan. */
   public boolean sound(boolean alarm, int dtMs) {
-    boolean sounding = leftMs > 0;
+    if (leftMs == 0) {
+      return alarm;
+    }
     leftMs = Math.max(0, leftMs - dtMs);
-    return alarm || sounding;
+    return true;
   }
 
   /** Captures or restores what outlasts a scan. */

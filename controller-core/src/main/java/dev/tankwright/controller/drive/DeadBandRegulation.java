@@ -14,10 +14,10 @@ final class DeadBandRegulation {
   }
 
   boolean regulate(int deviationMilliK) {
-    if (deviationMilliK >= halfWidthMilliK) {
+    if (on) {
+      on = deviationMilliK > -halfWidthMilliK;
+    } else if (deviationMilliK >= halfWidthMilliK) {
       on = true;
-    } else if (deviationMilliK <= -halfWidthMilliK) {
-      on = false;
     }
     return on;
   }

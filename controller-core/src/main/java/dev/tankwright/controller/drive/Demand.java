@@ -1,33 +1,22 @@
 package dev.tankwright.controller.drive;
 
-/** What the sequence asks for in this scan, in the words of the process. A struct. */
+/** What the sequence asks for, in the words of the process. A struct. */
 public final class Demand {
+  /** True until the drives have taken note of what is asked for. */
+  public boolean isNew;
+
   /** Temperature to hold, m°C; 0 when nothing is to be heated. */
   public int heatToMilliC;
 
-  private Sound sound = Sound.OFF;
+  /** True while the setpoint is waited for. */
+  public boolean heatingUp;
+
+  /** True while a cycle is held. */
+  public boolean held;
+
+  /** How to drive the ultrasound. */
+  public Sound sound = Sound.OFF;
 
   /** Whether the tank is to be emptied. */
   public boolean drain;
-
-  /** Asks for nothing. */
-  public void clear() {
-    heatToMilliC = 0;
-    sound(Sound.OFF);
-    drain = false;
-  }
-
-  /** How to drive the ultrasound. */
-  public Sound sound() {
-    return sound;
-  }
-
-  /**
-   * Says how to drive the ultrasound. Stored only when it is another way: a scan repeats itself.
-   */
-  public void sound(Sound asked) {
-    if (sound != asked) {
-      sound = asked;
-    }
-  }
 }

@@ -1,6 +1,7 @@
 package dev.tankwright.controller.drive;
 
 import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.ProgramFlow;
 import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.sensing.Measurements;
 
@@ -9,9 +10,11 @@ public final class Drives {
   private final HeaterRegulator heater;
   private final UltrasoundDrive ultrasound;
   private final Wanted wanted = new Wanted();
+  private final ProgramFlow flow;
 
   /** Makes the drives of a device, all at rest. */
-  public Drives(DeviceProfile profile) {
+  public Drives(DeviceProfile profile, ProgramFlow flow) {
+    this.flow = flow;
     heater = new HeaterRegulator(profile);
     ultrasound = new UltrasoundDrive(profile);
   }
@@ -24,9 +27,13 @@ public final class Drives {
   /** Works out what is wanted in this scan. */
   public void shape(Demand demand, Measurements measurements) {
     int dtMs = measurements.dtMs();
-    wanted.heater = heater.regulate(demand.heatToMilliC, measurements.control(), dtMs);
-    ultrasound.shape(demand.sound(), dtMs, wanted);
-    wanted.drain = demand.drain;
+    if (heater.keepsTime() || demand.isNew || measurements.hasChanged()) {
+      wanted.heater = heater.regulate(demand.heatToMilliC, measurements.control(), dtMs);
+      wanted.drain = demand.drain;
+      demand.isNew = false;
+    }
+    ultrasound.shape(demand.sound, dtMs, wanted);
+    flow.pass(ProgramFlow.SHAPED);
   }
 
   /** Captures or restores what outlasts a scan. */

@@ -22,6 +22,9 @@ final class UltrasoundDrive {
   private int pulseElapsedMs;
   private int sweepElapsedMs;
 
+  // True from the first scan of a drive to the one that ends it.
+  private boolean driving = true;
+
   UltrasoundDrive(DeviceProfile profile) {
     pulseOnMs = profile.get(Parameter.PULSE_ON);
     pulsePeriodMs = pulseOnMs + profile.get(Parameter.PULSE_OFF);
@@ -37,20 +40,23 @@ final class UltrasoundDrive {
       pulse(dtMs, wanted);
     } else if (sound == Sound.SWEPT) {
       sweep(dtMs, wanted);
-    } else {
+    } else if (driving) {
       pulseElapsedMs = 0;
       sweepElapsedMs = 0;
       drive(false, 0, 0, wanted);
+      driving = false;
     }
   }
 
   private void pulse(int dtMs, Wanted wanted) {
+    driving = true;
     boolean on = pulseElapsedMs < pulseOnMs;
     pulseElapsedMs = within(pulsePeriodMs, pulseElapsedMs + dtMs);
     drive(on, 1_000, centreHz, wanted);
   }
 
   private void sweep(int dtMs, Wanted wanted) {
+    driving = true;
     drive(true, levelPermille, centreHz + sweepOffsetHz(), wanted);
     sweepElapsedMs = within(sweepPeriodMs, sweepElapsedMs + dtMs);
   }
@@ -75,5 +81,6 @@ final class UltrasoundDrive {
   void carry(StateWords state) {
     pulseElapsedMs = state.carry(pulseElapsedMs);
     sweepElapsedMs = state.carry(sweepElapsedMs);
+    driving = true;
   }
 }

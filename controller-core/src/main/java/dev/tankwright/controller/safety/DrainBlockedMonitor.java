@@ -10,7 +10,8 @@ final class DrainBlockedMonitor extends Monitor {
     super(Fault.DRAIN_BLOCKED, profile.get(Parameter.DRAIN_MAXIMUM));
   }
 
-  void scan(Watch w, FaultLatch latch) {
-    watch(w.driven.drain && w.measured.isMinimumWet(), w.dtMs(), latch);
+  @Override
+  boolean holds(Watch w) {
+    return w.driven.drain() && w.measured.isMinimumWet();
   }
 }

@@ -19,11 +19,18 @@ final class DryTankMonitor extends Monitor {
     low = new HoldTimer(profile.get(Parameter.DRY_TIME));
   }
 
-  void scan(Watch w, FaultLatch latch) {
-    boolean dry = low.run(!w.measured.isMinimumWet(), w.dtMs());
-    boolean inUse =
-        w.wanted.heater || w.wanted.ultrasound || w.driven.heater || w.driven.ultrasound;
-    watch(dry && inUse, !w.measured.isMinimumWet(), w.dtMs(), latch);
+  @Override
+  boolean holds(Watch w) {
+    return low.run(!w.measured.isMinimumWet(), w.dtMs()) && isInUse(w);
+  }
+
+  private static boolean isInUse(Watch w) {
+    return w.driven.inUse() || w.wanted.heater || w.wanted.ultrasound;
+  }
+
+  /** True while the level is low, for however long. */
+  boolean isLow() {
+    return low.isRunning();
   }
 
   boolean isDry() {
@@ -31,8 +38,12 @@ final class DryTankMonitor extends Monitor {
   }
 
   @Override
+  boolean delaysReset(Watch w) {
+    return !w.measured.isMinimumWet();
+  }
+
+  @Override
   void carry(StateWords state) {
-    super.carry(state);
     low.carry(state);
   }
 }

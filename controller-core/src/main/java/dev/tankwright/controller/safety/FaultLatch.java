@@ -6,8 +6,8 @@ import dev.tankwright.controller.board.Severity;
 import dev.tankwright.controller.board.StateWords;
 
 /**
- * The latched faults, one bit each, and the causes present in this scan. A fault is announced once
- * when it is latched and once when it is cleared.
+ * The latched faults, one bit each. A fault is announced once when it is latched and once when it
+ * is cleared.
  */
 public final class FaultLatch {
   private static final int CUT_OFF = bits(Severity.CUT_OFF);
@@ -18,32 +18,33 @@ public final class FaultLatch {
 
   private final FaultLog log;
   private int latched;
-  private int causes;
+  private boolean stopping;
+  private Fault worst;
 
   /** Makes a latch without faults that announces to the given log. */
   public FaultLatch(FaultLog log) {
     this.log = log;
   }
 
-  void beginScan() {
-    causes = 0;
-  }
-
-  void causePresent(Fault fault) {
-    causes |= fault.bit();
+  /** Latches every fault whose bit is set; those that are latched already stay as they are. */
+  void raiseAll(int bits) {
+    for (int left = bits & ~latched; left != 0; left &= left - 1) {
+      raise(Fault.of(Integer.numberOfTrailingZeros(left)));
+    }
   }
 
   /** Latches a fault; one that is latched already stays as it is. */
   public void raise(Fault fault) {
     if ((latched & fault.bit()) == 0) {
       latched |= fault.bit();
+      judge();
       log.raised(fault);
     }
   }
 
   /** True when a fault is latched that switches everything off. */
   public boolean isStopping() {
-    return (latched & STOPPING) != 0;
+    return stopping;
   }
 
   /** True when a fault is latched that opens the cut-off relay. */
@@ -56,9 +57,9 @@ public final class FaultLatch {
     return (latched & ON_SERVICE) != 0;
   }
 
-  /** True when the cause of a latched fault is present. */
-  public boolean isCausePresent() {
-    return (latched & causes & STOPPING) != 0;
+  /** The latched faults that switch everything off, one bit each. */
+  int stopping() {
+    return latched & STOPPING;
   }
 
   /** Clears what an acknowledgement clears. */
@@ -71,9 +72,23 @@ public final class FaultLatch {
     clear(ON_RESET);
   }
 
+  // What a scan asks many times over is worked out when it changes.
+  private void judge() {
+    stopping = (latched & STOPPING) != 0;
+    int candidates = latched & CUT_OFF;
+    if (candidates == 0) {
+      candidates = latched & STOPPING;
+    }
+    if (candidates == 0) {
+      candidates = latched;
+    }
+    worst = candidates == 0 ? null : Fault.of(Integer.numberOfTrailingZeros(candidates));
+  }
+
   private void clear(int which) {
     int cleared = latched & which;
     latched &= ~which;
+    judge();
     while (cleared != 0) {
       log.cleared(Fault.of(Integer.numberOfTrailingZeros(cleared)));
       cleared &= cleared - 1;
@@ -85,14 +100,7 @@ public final class FaultLatch {
    * none.
    */
   public Fault worst() {
-    int candidates = latched & CUT_OFF;
-    if (candidates == 0) {
-      candidates = latched & STOPPING;
-    }
-    if (candidates == 0) {
-      candidates = latched;
-    }
-    return candidates == 0 ? null : Fault.of(Integer.numberOfTrailingZeros(candidates));
+    return worst;
   }
 
   /** The latched faults, one bit each by {@link Fault#bit()}. */
@@ -103,8 +111,7 @@ public final class FaultLatch {
   /** Captures or restores what outlasts a scan. */
   public void carry(StateWords state) {
     latched = state.carry(latched);
-    // Of a fault that is not latched nobody asks for the cause: left out, so that states repeat.
-    causes = state.carry(causes & latched);
+    judge();
   }
 
   private static int bits(Severity severity) {

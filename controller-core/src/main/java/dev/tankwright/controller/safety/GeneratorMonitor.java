@@ -10,8 +10,9 @@ final class GeneratorMonitor extends Monitor {
     super(Fault.GENERATOR_FAULT, profile.get(Parameter.GENERATOR_TIME));
   }
 
-  void scan(Watch w, FaultLatch latch) {
-    boolean astray = w.inputs.mainsPresent && w.inputs.generatorRunning != w.driven.ultrasound;
-    watch(w.inputs.generatorFault || astray, w.dtMs(), latch);
+  @Override
+  boolean holds(Watch w) {
+    boolean follows = w.measured.isGeneratorRunning() == w.driven.ultrasound();
+    return w.measured.isGeneratorFault() || (!follows && w.measured.isMains());
   }
 }

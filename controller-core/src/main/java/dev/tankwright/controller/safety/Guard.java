@@ -1,9 +1,11 @@
 package dev.tankwright.controller.safety;
 
 import dev.tankwright.controller.board.DeviceProfile;
-import dev.tankwright.controller.board.Inputs;
+import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Outputs;
+import dev.tankwright.controller.board.ProgramFlow;
 import dev.tankwright.controller.board.StateWords;
+import dev.tankwright.controller.drive.Demand;
 import dev.tankwright.controller.drive.Wanted;
 import dev.tankwright.controller.sensing.Measurements;
 
@@ -14,78 +16,119 @@ import dev.tankwright.controller.sensing.Measurements;
  */
 public final class Guard {
   private final FaultLatch latch;
+  private final ProgramFlow flow;
   private final Monitors monitors;
   private final Measurements measured;
   private final Wanted wanted;
   private final Driven driven = new Driven();
   private final Watch watch;
+  private boolean mayHeat;
+  private boolean maySound;
+  private boolean mayDrain;
+  private boolean closesRelay;
 
   /**
    * Makes the guard of a device; nothing is driven.
    *
    * @param measured what the pins mean, anew in every scan
+   * @param demand what the sequence asks for, anew in every scan
    * @param wanted what each actuator should do, anew in every scan
    */
-  public Guard(DeviceProfile profile, FaultLatch latch, Measurements measured, Wanted wanted) {
+  public Guard(
+      DeviceProfile profile,
+      FaultLatch latch,
+      Measurements measured,
+      Demand demand,
+      Wanted wanted,
+      ProgramFlow flow) {
+    this.flow = flow;
     this.latch = latch;
     this.measured = measured;
     this.wanted = wanted;
-    monitors = new Monitors(profile);
-    watch = new Watch(measured, wanted, driven);
+    monitors = new Monitors(profile, measured);
+    watch = new Watch(measured, demand, wanted, driven);
+  }
+
+  /** Has everything looked at anew in the next scan, for what is asked for has changed. */
+  public void lookAnew() {
+    watch.forget();
   }
 
   /**
-   * Looks at everything and latches what is wrong.
-   *
-   * @param setpointMilliC temperature that the sequence asks to hold, m°C; 0 for none
-   * @param heatingUp true while the sequence waits for the setpoint to be reached
+   * Looks for what is wrong and latches it; works out anew what is permitted where it may differ.
    */
-  public void watch(Inputs inputs, int setpointMilliC, boolean heatingUp) {
-    if (watch.inputs != inputs) {
-      watch.inputs = inputs;
+  public void watch() {
+    if (monitors.scan(watch, latch)) {
+      permit();
     }
-    watch.setpointMilliC = setpointMilliC;
-    watch.heatingUp = heatingUp;
-    latch.beginScan();
-    monitors.scan(watch, latch);
+    flow.pass(ProgramFlow.WATCHED);
+  }
+
+  private void permit() {
+    boolean mains = measured.isMains();
+    boolean healthy = mains && !latch.isStopping();
+    boolean filled = healthy && !monitors.isDry() && measured.isDrainShut() && !driven.drain();
+    mayHeat = filled && measured.control().isValid() && measured.cutOff().isValid();
+    maySound = filled && measured.isLidClosed();
+    mayDrain = healthy;
+    closesRelay = mains && !latch.isCutOff();
+  }
+
+  /** True when the cause of a latched fault that switches everything off is there in this scan. */
+  public boolean isCausePresent() {
+    return monitors.isCausePresent(watch, latch.stopping());
   }
 
   /** Drives the pins: every one is wanted AND permitted. */
-  public void drive(Inputs inputs, Outputs outputs) {
-    boolean healthy = inputs.mainsPresent && !latch.isStopping();
-    boolean shut = measured.isDrainShut() && !driven.drain;
-    boolean filled = healthy && !monitors.isDry() && shut;
-    boolean heat = filled && measured.control().isValid() && measured.cutOff().isValid();
-    boolean sound = filled && measured.lid().isClosed();
-    driven.heater = wanted.heater && heat;
-    driven.ultrasound = wanted.ultrasound && sound;
-    driven.cutOffRelay = inputs.mainsPresent && !latch.isCutOff();
-    driven.drain = wanted.drain && healthy && !driven.heater && !driven.ultrasound;
-    write(outputs);
+  public void drive(Outputs outputs) {
+    boolean heats = wanted.heater && mayHeat;
+    boolean sounds = wanted.ultrasound && maySound;
+    boolean drains = wanted.drain && mayDrain && !heats && !sounds;
+    driven.set(heats, closesRelay, sounds, drains);
+    outputs.heaterRelay = heats;
+    outputs.cutOffRelay = closesRelay;
+    outputs.ultrasoundEnable = sounds;
+    outputs.drivePermille = sounds ? wanted.drivePermille : 0;
+    outputs.driveFrequencyHz = sounds ? wanted.driveFrequencyHz : 0;
+    outputs.drainValveOpen = drains;
+    flow.pass(ProgramFlow.DRIVEN);
   }
 
-  private void write(Outputs outputs) {
-    outputs.heaterRelay = driven.heater;
-    outputs.cutOffRelay = driven.cutOffRelay;
-    outputs.ultrasoundEnable = driven.ultrasound;
-    outputs.drivePermille = driven.ultrasound ? wanted.drivePermille : 0;
-    outputs.driveFrequencyHz = driven.ultrasound ? wanted.driveFrequencyHz : 0;
-    outputs.drainValveOpen = driven.drain;
+  /**
+   * Gives up: the stages of this scan were not in order, so that nothing they have found is to be
+   * relied on. Everything is switched off at once.
+   */
+  public void giveUp(Outputs outputs) {
+    latch.raise(Fault.PROGRAM_FLOW);
+    lookAnew();
+    driven.set(false, false, false, false);
+    outputs.heaterRelay = false;
+    outputs.cutOffRelay = false;
+    outputs.ultrasoundEnable = false;
+    outputs.drivePermille = 0;
+    outputs.driveFrequencyHz = 0;
+    outputs.drainValveOpen = false;
   }
 
   /** True while the ultrasound is driven. */
   public boolean isSounding() {
-    return driven.ultrasound;
+    return driven.ultrasound();
+  }
+
+  /** All drives in one word, which differs when any of them differs. */
+  public int drives() {
+    return driven.word();
   }
 
   /** True while the heater is driven. */
   public boolean isHeating() {
-    return driven.heater;
+    return driven.heater();
   }
 
   /** Captures or restores what outlasts a scan. */
   public void carry(StateWords state) {
     monitors.carry(state);
     driven.carry(state);
+    watch.forget();
   }
 }

@@ -10,8 +10,11 @@ final class HeaterCurrentMonitor extends Monitor {
     super(Fault.HEATER_WITHOUT_CURRENT, profile.get(Parameter.NO_CURRENT_TIME));
   }
 
-  void scan(Watch w, FaultLatch latch) {
-    boolean on = w.driven.heater && w.driven.cutOffRelay && w.inputs.mainsPresent;
-    watch(on && !w.inputs.heaterCurrent, w.dtMs(), latch);
+  @Override
+  boolean holds(Watch w) {
+    return w.driven.heater()
+        && !w.measured.isHeaterCurrent()
+        && w.driven.cutOffRelay()
+        && w.measured.isMains();
   }
 }

@@ -10,7 +10,8 @@ final class HeaterWeldedMonitor extends Monitor {
     super(Fault.HEATER_RELAY_WELDED, profile.get(Parameter.WELDED_TIME));
   }
 
-  void scan(Watch w, FaultLatch latch) {
-    watch(w.inputs.heaterCurrent && !w.driven.heater, w.dtMs(), latch);
+  @Override
+  boolean holds(Watch w) {
+    return w.measured.isHeaterCurrent() && !w.driven.heater();
   }
 }

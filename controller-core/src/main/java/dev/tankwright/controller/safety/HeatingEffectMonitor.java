@@ -4,45 +4,55 @@ import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.StateWords;
+import dev.tankwright.controller.sensing.Channel;
 
 /**
- * While heating up, the solution must warm by a least amount in every stretch of time for which the
- * heater was on.
+ * The solution must warm by a least amount in every stretch of time for which the heater was on.
+ * While heating up, the stretch outlasts short breaks of the heater; at the setpoint, where
+ * regulation switches to and fro, each time that it is on counts by itself.
  */
 final class HeatingEffectMonitor extends Monitor {
+  private final Channel control;
   private final int effectTimeMs;
   private final int riseMilliK;
   private int onMs;
   private int fromMilliC;
 
-  HeatingEffectMonitor(DeviceProfile profile) {
+  HeatingEffectMonitor(Channel control, DeviceProfile profile) {
     super(Fault.HEATING_WITHOUT_EFFECT, 0);
+    this.control = control;
     effectTimeMs = profile.get(Parameter.EFFECT_TIME);
     riseMilliK = profile.get(Parameter.EFFECT_RISE);
   }
 
-  void scan(Watch w, FaultLatch latch) {
-    int milliC = w.measured.control().milliC();
-    boolean without = false;
-    if (!w.heatingUp || !w.driven.heater) {
-      onMs = 0;
-      fromMilliC = 0;
-    } else if (onMs == 0) {
-      onMs = Math.max(1, w.dtMs());
-      fromMilliC = milliC;
-    } else {
-      onMs += w.dtMs();
-      if (onMs >= effectTimeMs) {
-        without = milliC - fromMilliC < riseMilliK;
+  @Override
+  boolean holds(Watch w) {
+    if (!w.driven.heater()) {
+      if (onMs != 0 && !w.demand.heatingUp) {
         onMs = 0;
+        fromMilliC = 0;
       }
+      return false;
     }
-    watch(without, false, w.dtMs(), latch);
+    if (onMs == 0) {
+      fromMilliC = control.milliC();
+    }
+    onMs += Math.max(1, w.dtMs());
+    if (onMs < effectTimeMs) {
+      return false;
+    }
+    onMs = 0;
+    return control.milliC() - fromMilliC < riseMilliK;
+  }
+
+  // In lockout nothing is heated.
+  @Override
+  boolean delaysReset(Watch w) {
+    return false;
   }
 
   @Override
   void carry(StateWords state) {
-    super.carry(state);
     onMs = state.carry(onMs);
     fromMilliC = state.carry(fromMilliC);
   }

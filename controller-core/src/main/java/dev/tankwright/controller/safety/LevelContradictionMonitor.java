@@ -10,7 +10,8 @@ final class LevelContradictionMonitor extends Monitor {
     super(Fault.LEVEL_CONTRADICTION, profile.get(Parameter.LEVEL_CONTRADICTION_TIME));
   }
 
-  void scan(Watch w, FaultLatch latch) {
-    watch(w.measured.isFillMarkWet() && !w.measured.isMinimumWet(), w.dtMs(), latch);
+  @Override
+  boolean holds(Watch w) {
+    return !w.measured.isMinimumWet() && w.measured.isFillMarkWet();
   }
 }

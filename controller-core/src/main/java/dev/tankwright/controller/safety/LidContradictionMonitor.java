@@ -10,7 +10,8 @@ final class LidContradictionMonitor extends Monitor {
     super(Fault.LID_CONTRADICTION, profile.get(Parameter.LID_CONTRADICTION_TIME));
   }
 
-  void scan(Watch w, FaultLatch latch) {
-    watch(w.measured.lid().isContradictory(), w.dtMs(), latch);
+  @Override
+  boolean holds(Watch w) {
+    return w.measured.isLidContradictory();
   }
 }

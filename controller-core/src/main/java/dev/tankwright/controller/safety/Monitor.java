@@ -1,43 +1,55 @@
 package dev.tankwright.controller.safety;
 
 import dev.tankwright.controller.board.Fault;
-import dev.tankwright.controller.board.HoldTimer;
 import dev.tankwright.controller.board.StateWords;
 
 /**
- * One safety function: a condition, how long it must last, and the fault it then latches. What the
- * fault does and what clears it is the fault's own data.
+ * One safety function: a condition that must not last, for how long, and the fault that is then
+ * latched. What the fault does and what clears it is the fault's own data.
  */
 abstract class Monitor {
   private final Fault fault;
-  private final HoldTimer timer;
+  private final int bit;
+  private final int holdMs;
 
+  /**
+   * Declares a function.
+   *
+   * @param holdMs how long the condition must last, ms; 0 for none
+   */
   Monitor(Fault fault, int holdMs) {
     this.fault = fault;
-    this.timer = new HoldTimer(holdMs);
+    this.bit = fault.bit();
+    this.holdMs = holdMs;
+  }
+
+  final Fault fault() {
+    return fault;
+  }
+
+  final int holdMs() {
+    return holdMs;
+  }
+
+  /** The function's bit when the condition is there, else 0. */
+  final int bit(boolean there) {
+    return there ? bit : 0;
   }
 
   /**
-   * Takes note of this scan.
-   *
-   * @param condition what must not last
-   * @param cause what must be gone before a reset is accepted
+   * Tells whether the condition is there. Called once in every scan, so a function with a memory
+   * takes note of the scan in here.
    */
-  final void watch(boolean condition, boolean cause, int dtMs, FaultLatch latch) {
-    if (timer.run(condition, dtMs)) {
-      latch.raise(fault);
-    }
-    if (cause) {
-      latch.causePresent(fault);
-    }
+  abstract boolean holds(Watch w);
+
+  /**
+   * Tells whether the cause is there, for which a reset has to wait: the condition itself unless a
+   * function says otherwise. Takes note of nothing, and may be called at any time.
+   */
+  boolean delaysReset(Watch w) {
+    return holds(w);
   }
 
-  /** As {@link #watch}, where the condition is itself the cause. */
-  final void watch(boolean condition, int dtMs, FaultLatch latch) {
-    watch(condition, condition, dtMs, latch);
-  }
-
-  void carry(StateWords state) {
-    timer.carry(state);
-  }
+  /** Captures or restores what outlasts a scan. */
+  void carry(StateWords state) {}
 }

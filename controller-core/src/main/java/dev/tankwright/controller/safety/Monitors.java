@@ -3,100 +3,101 @@ package dev.tankwright.controller.safety;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.StateWords;
+import dev.tankwright.controller.sensing.Measurements;
+import java.util.Arrays;
 
 /**
- * All monitors, in one list. They are fields of their own classes and not elements of an array, so
- * that the scan calls each of them directly: it must cost nanoseconds.
+ * All monitors. Each says whether its condition is there; the answers are the bits of one word,
+ * whose timers run only while one of them is set. Most conditions depend on nothing but pins,
+ * readings, drives and setpoint: they are looked at when one of these has changed, and at the end
+ * of every window of time in any case. The list serves what is rare; what a scan calls are fields
+ * of their own classes, so that it calls each of them directly: a scan must cost nanoseconds.
  */
 final class Monitors {
-  private final ClockMonitor clock;
-  private final LidContradictionMonitor lidContradiction;
-  private final OverTemperatureMonitor overTemperature;
-  private final OvershootMonitor overshoot;
-  private final SensorOpenMonitor controlOpen;
-  private final SensorShortMonitor controlShort;
-  private final SensorOpenMonitor cutOffOpen;
-  private final SensorShortMonitor cutOffShort;
-  private final SensorsDisagreeMonitor sensorsDisagree;
-  private final HeaterWeldedMonitor heaterWelded;
-  private final HeaterCurrentMonitor heaterCurrent;
-  private final HeatingEffectMonitor heatingEffect;
-  private final HeatUpTimeMonitor heatUpTime;
-  private final DryTankMonitor dryTank;
-  private final LevelContradictionMonitor levelContradiction;
-  private final GeneratorMonitor generator;
-  private final DrainBlockedMonitor drainBlocked;
-  private final ValveMonitor valve;
+  private final ReadingMonitors readings;
+  private final PinMonitors pins;
+  private final TimeMonitors times;
+  private final Monitor[] all;
+  private final HoldTimers timers = new HoldTimers();
+  private final Window window;
+  private int standing;
+  private boolean busy;
 
-  Monitors(DeviceProfile profile) {
-    clock = new ClockMonitor();
-    lidContradiction = new LidContradictionMonitor(profile);
-    overTemperature = new OverTemperatureMonitor(profile);
-    overshoot = new OvershootMonitor(profile);
-    controlOpen = new SensorOpenMonitor(Fault.CONTROL_SENSOR_OPEN, profile);
-    controlShort = new SensorShortMonitor(Fault.CONTROL_SENSOR_SHORT, profile);
-    cutOffOpen = new SensorOpenMonitor(Fault.CUT_OFF_SENSOR_OPEN, profile);
-    cutOffShort = new SensorShortMonitor(Fault.CUT_OFF_SENSOR_SHORT, profile);
-    sensorsDisagree = new SensorsDisagreeMonitor(profile);
-    heaterWelded = new HeaterWeldedMonitor(profile);
-    heaterCurrent = new HeaterCurrentMonitor(profile);
-    heatingEffect = new HeatingEffectMonitor(profile);
-    heatUpTime = new HeatUpTimeMonitor(profile);
-    dryTank = new DryTankMonitor(profile);
-    levelContradiction = new LevelContradictionMonitor(profile);
-    generator = new GeneratorMonitor(profile);
-    drainBlocked = new DrainBlockedMonitor(profile);
-    valve = new ValveMonitor(profile);
+  Monitors(DeviceProfile profile, Measurements measured) {
+    readings = new ReadingMonitors(profile, measured.control(), measured.cutOff());
+    pins = new PinMonitors(profile);
+    times = new TimeMonitors(profile, measured.control());
+    window = new Window(profile);
+    all = concat(readings.list(), pins.list(), times.list());
+    for (Monitor monitor : all) {
+      timers.limit(monitor.fault(), monitor.holdMs());
+    }
   }
 
-  void scan(Watch w, FaultLatch latch) {
-    clock.scan(w, latch);
-    scanTemperatures(w, latch);
-    heaterWelded.scan(w, latch);
-    heaterCurrent.scan(w, latch);
-    heatingEffect.scan(w, latch);
-    heatUpTime.scan(w, latch);
-    dryTank.scan(w, latch);
-    levelContradiction.scan(w, latch);
-    lidContradiction.scan(w, latch);
-    generator.scan(w, latch);
-    drainBlocked.scan(w, latch);
-    valve.scan(w, latch);
+  /**
+   * Looks for what is wrong and latches it.
+   *
+   * @return false in a scan in which nothing can be otherwise than in the scan before: nothing is
+   *     news, and nothing that keeps time is under way
+   */
+  boolean scan(Watch w, FaultLatch latch) {
+    int dtMs = w.dtMs();
+    boolean over = window.isOver(dtMs);
+    if (!over && !busy && !w.hasNews()) {
+      return false;
+    }
+    look(w, over);
+    int expired = timers.run(standing | times.scan(w), dtMs);
+    if (expired != 0) {
+      latch.raiseAll(expired);
+    }
+    busy = timers.isRunning() || times.isBusy(w);
+    return true;
   }
 
-  private void scanTemperatures(Watch w, FaultLatch latch) {
-    controlOpen.scan(w.measured.control(), w, latch);
-    controlShort.scan(w.measured.control(), w, latch);
-    cutOffOpen.scan(w.measured.cutOff(), w, latch);
-    cutOffShort.scan(w.measured.cutOff(), w, latch);
-    overTemperature.scan(w, latch);
-    overshoot.scan(w, latch);
-    sensorsDisagree.scan(w, latch);
+  private void look(Watch w, boolean windowOver) {
+    if (windowOver || w.hasNews()) {
+      w.takeNews();
+      standing = readings.look(w) | pins.look(w);
+    }
+    if (windowOver) {
+      readings.beginWindow();
+      w.forget();
+    }
+  }
+
+  /** True when the cause of one of the given faults is there. */
+  boolean isCausePresent(Watch w, int faults) {
+    for (Monitor monitor : all) {
+      if ((monitor.fault().bit() & faults) != 0 && monitor.delaysReset(w)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** True when the level has been low for its time, whether or not anything is wanted. */
   boolean isDry() {
-    return dryTank.isDry();
+    return times.isDry();
   }
 
   void carry(StateWords state) {
-    clock.carry(state);
-    lidContradiction.carry(state);
-    overTemperature.carry(state);
-    overshoot.carry(state);
-    controlOpen.carry(state);
-    controlShort.carry(state);
-    cutOffOpen.carry(state);
-    cutOffShort.carry(state);
-    sensorsDisagree.carry(state);
-    heaterWelded.carry(state);
-    heaterCurrent.carry(state);
-    heatingEffect.carry(state);
-    heatUpTime.carry(state);
-    dryTank.carry(state);
-    levelContradiction.carry(state);
-    generator.carry(state);
-    drainBlocked.carry(state);
-    valve.carry(state);
+    timers.carry(state);
+    window.carry(state);
+    busy = true;
+    for (Monitor monitor : all) {
+      monitor.carry(state);
+    }
+  }
+
+  private static Monitor[] concat(Monitor[]... lists) {
+    Monitor[] joined = new Monitor[Fault.count()];
+    int count = 0;
+    for (Monitor[] list : lists) {
+      for (Monitor monitor : list) {
+        joined[count++] = monitor;
+      }
+    }
+    return Arrays.copyOf(joined, count);
   }
 }

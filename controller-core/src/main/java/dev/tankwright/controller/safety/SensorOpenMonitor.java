@@ -7,11 +7,15 @@ import dev.tankwright.controller.sensing.Channel;
 
 /** A sensor circuit is open. */
 final class SensorOpenMonitor extends Monitor {
-  SensorOpenMonitor(Fault fault, DeviceProfile profile) {
+  private final Channel channel;
+
+  SensorOpenMonitor(Fault fault, Channel channel, DeviceProfile profile) {
     super(fault, profile.get(Parameter.SENSOR_FAULT_TIME));
+    this.channel = channel;
   }
 
-  void scan(Channel channel, Watch w, FaultLatch latch) {
-    watch(channel.isOpen(), w.dtMs(), latch);
+  @Override
+  boolean holds(Watch w) {
+    return channel.isOpen();
   }
 }

@@ -7,11 +7,15 @@ import dev.tankwright.controller.sensing.Channel;
 
 /** A sensor circuit is shorted. */
 final class SensorShortMonitor extends Monitor {
-  SensorShortMonitor(Fault fault, DeviceProfile profile) {
+  private final Channel channel;
+
+  SensorShortMonitor(Fault fault, Channel channel, DeviceProfile profile) {
     super(fault, profile.get(Parameter.SENSOR_FAULT_TIME));
+    this.channel = channel;
   }
 
-  void scan(Channel channel, Watch w, FaultLatch latch) {
-    watch(channel.isShorted(), w.dtMs(), latch);
+  @Override
+  boolean holds(Watch w) {
+    return channel.isShorted();
   }
 }

@@ -7,20 +7,21 @@ import dev.tankwright.controller.sensing.Channel;
 
 /** The two sensors stand in the same solution and must agree; a broken circuit is another fault. */
 final class SensorsDisagreeMonitor extends Monitor {
+  private final Channel control;
+  private final Channel cutOff;
   private final int limitMilliK;
 
-  SensorsDisagreeMonitor(DeviceProfile profile) {
+  SensorsDisagreeMonitor(Channel control, Channel cutOff, DeviceProfile profile) {
     super(Fault.SENSORS_DISAGREE, profile.get(Parameter.DISAGREE_TIME));
+    this.control = control;
+    this.cutOff = cutOff;
     limitMilliK = profile.get(Parameter.DISAGREE_LIMIT);
   }
 
-  void scan(Watch w, FaultLatch latch) {
-    Channel control = w.measured.control();
-    Channel cutOff = w.measured.cutOff();
-    boolean apart =
-        control.isValid()
-            && cutOff.isValid()
-            && Math.abs(control.milliC() - cutOff.milliC()) > limitMilliK;
-    watch(apart, w.dtMs(), latch);
+  @Override
+  boolean holds(Watch w) {
+    return Math.abs(control.milliC() - cutOff.milliC()) > limitMilliK
+        && control.isValid()
+        && cutOff.isValid();
   }
 }

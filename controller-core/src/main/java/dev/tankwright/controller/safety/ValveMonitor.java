@@ -10,11 +10,9 @@ final class ValveMonitor extends Monitor {
     super(Fault.VALVE_NOT_IN_PLACE, profile.get(Parameter.VALVE_TIME));
   }
 
-  void scan(Watch w, FaultLatch latch) {
-    boolean inPlace =
-        w.driven.drain
-            ? w.inputs.drainOpenEnd && !w.inputs.drainClosedEnd
-            : w.measured.isDrainShut();
-    watch(!inPlace && w.inputs.mainsPresent, w.dtMs(), latch);
+  @Override
+  boolean holds(Watch w) {
+    boolean inPlace = w.driven.drain() ? w.measured.isDrainOpen() : w.measured.isDrainShut();
+    return !inPlace && w.measured.isMains();
   }
 }

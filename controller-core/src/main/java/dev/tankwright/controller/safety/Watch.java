@@ -1,29 +1,45 @@
 package dev.tankwright.controller.safety;
 
-import dev.tankwright.controller.board.Inputs;
+import dev.tankwright.controller.drive.Demand;
 import dev.tankwright.controller.drive.Wanted;
 import dev.tankwright.controller.sensing.Measurements;
 
-/** What the monitors look at in one scan. A struct. */
+/** What the monitors look at. */
 final class Watch {
+  private static final int NONE = -1;
+
   final Measurements measured;
+  final Demand demand;
   final Wanted wanted;
   final Driven driven;
-  Inputs inputs;
+  private int lastDriven = NONE;
 
-  /** Temperature that the sequence asks to hold, m°C; 0 for none. */
-  int setpointMilliC;
-
-  /** True while the sequence waits for the setpoint to be reached. */
-  boolean heatingUp;
-
-  Watch(Measurements measured, Wanted wanted, Driven driven) {
+  Watch(Measurements measured, Demand demand, Wanted wanted, Driven driven) {
     this.measured = measured;
+    this.demand = demand;
     this.wanted = wanted;
     this.driven = driven;
   }
 
   int dtMs() {
     return measured.dtMs();
+  }
+
+  /**
+   * True when anything differs from the scan before on which a condition can depend that keeps no
+   * time: a pin, a reading, a drive, or what is asked for.
+   */
+  boolean hasNews() {
+    return measured.hasChanged() || driven.word() != lastDriven;
+  }
+
+  /** What was news is looked at now. */
+  void takeNews() {
+    lastDriven = driven.word();
+  }
+
+  /** Everything is news in the next scan. */
+  void forget() {
+    lastDriven = NONE;
   }
 }

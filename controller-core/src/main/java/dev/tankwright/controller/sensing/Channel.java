@@ -12,17 +12,31 @@ public final class Channel {
   private static final int SHORT_TO = 15;
 
   private final TemperatureTable table;
+  private int lastCounts;
   private int milliC;
   private boolean open;
   private boolean shorted;
+  private boolean valid;
 
   Channel(TemperatureTable table) {
     this.table = table;
+    read(lastCounts);
   }
 
-  void sense(int counts) {
+  /** Takes the reading and tells whether it is another one; the same one means what it meant. */
+  boolean sense(int counts) {
+    if (counts == lastCounts) {
+      return false;
+    }
+    lastCounts = counts;
+    read(counts);
+    return true;
+  }
+
+  private void read(int counts) {
     open = counts >= OPEN_FROM;
     shorted = counts <= SHORT_TO;
+    valid = counts > SHORT_TO && counts < OPEN_FROM;
     milliC = table.milliCelsius(counts);
   }
 
@@ -43,6 +57,6 @@ public final class Channel {
 
   /** True when the reading is neither open nor shorted. */
   public boolean isValid() {
-    return !open && !shorted;
+    return valid;
   }
 }

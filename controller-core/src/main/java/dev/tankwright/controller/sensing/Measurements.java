@@ -2,21 +2,33 @@ package dev.tankwright.controller.sensing;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Inputs;
+import dev.tankwright.controller.board.Pins;
+import dev.tankwright.controller.board.ProgramFlow;
 import dev.tankwright.controller.board.StateWords;
 
-/** What the pins mean, worked out anew at the beginning of every scan. */
+/** What the pins mean, worked out at the beginning of every scan. */
 public final class Measurements {
+  private static final int LID = Pins.LID_MAKE | Pins.LID_BREAK;
+  private static final int DRAIN = Pins.DRAIN_OPEN | Pins.DRAIN_CLOSED;
+  private static final int NONE = -1;
+
+  private final ProgramFlow flow;
+  private final TemperatureTable table;
   private final ScanClock clock;
   private final Channel control;
   private final Channel cutOff;
   private final Lid lid;
-  private boolean minimumWet;
-  private boolean fillMarkWet;
-  private boolean drainShut;
+  private final Keys keys = new Keys();
+  private int pins = NONE;
+  private boolean changed;
+  private int dtMs;
+  private boolean lidClosed;
+  private boolean begun;
 
   /** Makes the measurements of a device before its first scan. */
-  public Measurements(DeviceProfile profile) {
-    TemperatureTable table = new TemperatureTable(profile);
+  public Measurements(DeviceProfile profile, ProgramFlow flow) {
+    this.flow = flow;
+    table = new TemperatureTable(profile);
     clock = new ScanClock(profile);
     control = new Channel(table);
     cutOff = new Channel(table);
@@ -25,13 +37,31 @@ public final class Measurements {
 
   /** Reads the pins. */
   public void sense(Inputs inputs) {
-    clock.sense(inputs.millis);
-    control.sense(inputs.controlSensorCounts);
-    cutOff.sense(inputs.cutOffSensorCounts);
-    lid.sense(inputs.lidMakeContact, inputs.lidBreakContact, clock.dtMs());
-    minimumWet = inputs.minimumLevelWet;
-    fillMarkWet = inputs.fillMarkWet;
-    drainShut = inputs.drainClosedEnd && !inputs.drainOpenEnd;
+    if (!begun) {
+      takeUp(inputs);
+    }
+    dtMs = clock.sense(inputs.millis);
+    keys.sense(inputs);
+    int now = inputs.pins();
+    boolean first = control.sense(inputs.controlSensorCounts);
+    boolean second = cutOff.sense(inputs.cutOffSensorCounts);
+    boolean closed = lid.isClosed((now & LID) == Pins.LID_MAKE, dtMs);
+    changed = first || second || now != pins || closed != lidClosed || isUnusual();
+    pins = now;
+    lidClosed = closed;
+    flow.pass(ProgramFlow.SENSED);
+  }
+
+  private boolean isUnusual() {
+    return keys.isPressed() || clock.isAstray();
+  }
+
+  /**
+   * True when anything differs from the scan before but for the time: a contact, a feedback, a
+   * reading, whether the lid counts as closed, a command, or a counter that has gone astray.
+   */
+  public boolean hasChanged() {
+    return changed;
   }
 
   /** Time between scans. */
@@ -39,9 +69,9 @@ public final class Measurements {
     return clock;
   }
 
-  /** Time since the previous scan, ms. */
+  /** Time since the previous scan, ms, 0 to the longest step allowed. */
   public int dtMs() {
-    return clock.dtMs();
+    return dtMs;
   }
 
   /** Channel of the sensor that regulation uses. */
@@ -54,24 +84,75 @@ public final class Measurements {
     return cutOff;
   }
 
-  /** The lid. */
-  public Lid lid() {
-    return lid;
+  /** The commands of the operator. */
+  public Keys keys() {
+    return keys;
+  }
+
+  /** True when both lid contacts have said for the filter's time that the lid is closed. */
+  public boolean isLidClosed() {
+    return lidClosed;
+  }
+
+  /** True when the two lid contacts contradict each other. */
+  public boolean isLidContradictory() {
+    int contacts = pins & LID;
+    return contacts == LID || contacts == 0;
+  }
+
+  /** Changes a word of the table, as failing memory would; for tests, that it is found. */
+  public void damageTable() {
+    table.damage();
+  }
+
+  /** Verifies a part of the table that turns readings into temperatures. */
+  public void verifyTable() {
+    table.verify();
+  }
+
+  /** True when the table that turns readings into temperatures is not what it was at power-up. */
+  public boolean isTableWrong() {
+    return table.isWrong();
   }
 
   /** True while the minimum level contact is wet. */
   public boolean isMinimumWet() {
-    return minimumWet;
+    return (pins & Pins.MINIMUM_WET) != 0;
   }
 
   /** True while the contact at the fill mark is wet. */
   public boolean isFillMarkWet() {
-    return fillMarkWet;
+    return (pins & Pins.FILL_MARK_WET) != 0;
   }
 
   /** True while both end contacts say that the drain is closed; which of two lies is unknown. */
   public boolean isDrainShut() {
-    return drainShut;
+    return (pins & DRAIN) == Pins.DRAIN_CLOSED;
+  }
+
+  /** True while both end contacts say that the drain is open. */
+  public boolean isDrainOpen() {
+    return (pins & DRAIN) == Pins.DRAIN_OPEN;
+  }
+
+  /** True while current flows through the heater. */
+  public boolean isHeaterCurrent() {
+    return (pins & Pins.HEATER_CURRENT) != 0;
+  }
+
+  /** True while the generator reports that it drives the transducers. */
+  public boolean isGeneratorRunning() {
+    return (pins & Pins.GENERATOR_RUNNING) != 0;
+  }
+
+  /** True while the generator reports a fault of its own. */
+  public boolean isGeneratorFault() {
+    return (pins & Pins.GENERATOR_FAULT) != 0;
+  }
+
+  /** True while mains is present. */
+  public boolean isMains() {
+    return (pins & Pins.MAINS) != 0;
   }
 
   /** Captures or restores what outlasts a scan. */
@@ -80,13 +161,14 @@ public final class Measurements {
     lid.carry(state);
   }
 
-  /** Takes the millisecond counter up where it stood, after a restore. */
-  public void resumeClock(int millis) {
-    clock.resume(millis);
-  }
-
-  /** Takes the millisecond counter up anew, after a restore. */
-  public void restartClock() {
-    clock.restart();
+  /**
+   * Takes up what stands on the pins at power-up or after a restore: time counts from it, its
+   * command is no news, and all else is.
+   */
+  public void takeUp(Inputs standing) {
+    clock.takeUp(standing.millis);
+    keys.takeUp(standing);
+    pins = NONE;
+    begun = true;
   }
 }

@@ -12,31 +12,43 @@ import dev.tankwright.controller.board.StateWords;
 public final class ScanClock {
   private final int scanMaximumMs;
   private final int stallScans;
-  // The counter's last value is a moment, not an elapsed time: it lies outside the captured state,
-  // and the first scan after a restore counts as 0 ms.
+  // The counter's last value is a moment, not an elapsed time: it lies outside the captured state.
   private int lastMillis;
-  private boolean started;
   private int stalledScans;
-  private int dtMs;
   private boolean jumped;
+
+  // True while a step of the counter was none, or none that can be.
+  private boolean astray;
 
   ScanClock(DeviceProfile profile) {
     scanMaximumMs = profile.get(Parameter.SCAN_MAXIMUM);
     stallScans = profile.get(Parameter.STALL_SCANS);
   }
 
-  void sense(int millis) {
-    int step = started ? millis - lastMillis : 0;
-    jumped = step < 0 || step > scanMaximumMs;
-    stalledScans = step == 0 ? Math.min(stallScans, stalledScans + 1) : 0;
-    dtMs = jumped ? scanMaximumMs : step;
+  /** Takes the counter and tells how much time has passed, ms. */
+  int sense(int millis) {
+    int step = millis - lastMillis;
     lastMillis = millis;
-    started = true;
+    if (step > 0 && step <= scanMaximumMs) {
+      if (astray) {
+        settle();
+      }
+      return step;
+    }
+    return suspect(step);
   }
 
-  /** Time since the previous scan, ms, 0 to the longest step allowed. */
-  public int dtMs() {
-    return dtMs;
+  private void settle() {
+    stalledScans = 0;
+    jumped = false;
+    astray = false;
+  }
+
+  private int suspect(int step) {
+    jumped = step != 0;
+    stalledScans = jumped ? 0 : Math.min(stallScans, stalledScans + 1);
+    astray = true;
+    return jumped ? scanMaximumMs : 0;
   }
 
   /** True when the counter has stood still for too many scans. */
@@ -49,18 +61,19 @@ public final class ScanClock {
     return jumped;
   }
 
+  /** True when the counter cannot be trusted in this scan. */
+  public boolean isAstray() {
+    return astray && (jumped || isStalled());
+  }
+
   void carry(StateWords state) {
     stalledScans = state.carry(stalledScans);
+    jumped = state.carry(jumped);
+    astray = jumped || stalledScans > 0;
   }
 
-  /** Takes the counter up where it stood, so that the next scan counts from there. */
-  void resume(int millis) {
-    started = true;
+  /** The next scan counts from what stands on the counter now. */
+  void takeUp(int millis) {
     lastMillis = millis;
-  }
-
-  /** Takes the counter up anew: the next scan counts as 0 ms. */
-  void restart() {
-    started = false;
   }
 }

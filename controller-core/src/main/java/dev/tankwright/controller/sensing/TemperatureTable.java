@@ -2,6 +2,7 @@ package dev.tankwright.controller.sensing;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Parameter;
+import dev.tankwright.controller.memory.RunningChecksum;
 
 /**
  * Temperature of every reading that the 12-bit converter can give, worked out once, as it would
@@ -15,6 +16,9 @@ public final class TemperatureTable {
   // A platinum sensor of 1000 Ω gains more than this many mΩ for each m°C over the whole standard.
   private static final int LEAST_SLOPE = 2;
 
+  private static final int WORDS_AT_ONCE = 8;
+
+  private final RunningChecksum checksum;
   private final int[] milliC = new int[FULL_SCALE + 1];
 
   /** Works out the table for the profile's converter range. */
@@ -28,6 +32,36 @@ public final class TemperatureTable {
       int from = milliC[counts - 1];
       int to = Math.min(Pt1000.HIGHEST_MILLI_C, from + widest);
       milliC[counts] = Pt1000.milliCelsius(milliOhm, from, to);
+    }
+    checksum = new RunningChecksum(new Words());
+  }
+
+  /** Goes on verifying that the table is what it was: called once a second, 8.5 min a round. */
+  void verify() {
+    for (int i = 0; i < WORDS_AT_ONCE; i++) {
+      checksum.step();
+    }
+  }
+
+  /** True when it is not. */
+  boolean isWrong() {
+    return checksum.isWrong();
+  }
+
+  /** Changes one word, as failing memory would. */
+  void damage() {
+    milliC[FULL_SCALE / 2] ^= 1;
+  }
+
+  private final class Words implements RunningChecksum.Table {
+    @Override
+    public int words() {
+      return milliC.length;
+    }
+
+    @Override
+    public int word(int index) {
+      return milliC[index];
     }
   }
 

@@ -7,7 +7,7 @@ final class CleaningPhase {
     if (outside != Trigger.NONE) {
       return outside;
     }
-    if (s.sounding) {
+    if (s.isSounding()) {
       s.cycle.cleanLeftMs = Math.max(0, s.cycle.cleanLeftMs - s.dtMs());
     }
     return s.cycle.cleanLeftMs > 0 ? Trigger.NONE : Trigger.CLEANED;

@@ -16,6 +16,8 @@ final class CompletePhase {
         return s.refuse(Refusal.VERDICT_MISSING);
       }
       s.cycle.foilVerdictDue = false;
+      s.calendar.foilChecked();
+      s.logbook.foilChecked();
       s.journal.note(NoticeKind.FOIL_CHECKED, s.inputs.foilVerdict.ordinal(), 0);
     }
     s.faults.acknowledge();

@@ -7,11 +7,12 @@ import dev.tankwright.controller.board.StateWords;
 /** Set values and progress of the cycle under way. A struct; all zero outside a cycle. */
 final class Cycle {
   int setpointMilliC;
+
+  /** How long the solution is degassed when it must be. */
+  int degasMs;
+
   int degasLeftMs;
   int cleanLeftMs;
-
-  /** True when the solution is degassed in this cycle: owed, or the programme's purpose. */
-  boolean degasses;
 
   /** The running phase to which a pause returns; meaningless outside a pause. */
   Phase heldPhase = Phase.HEATING;
@@ -21,21 +22,35 @@ final class Cycle {
 
   boolean foilCheck;
 
+  /** How often the cycle has lost its power. */
+  int powerCuts;
+
+  // From the start of the cycle to its end, pauses and power cuts included.
+  private boolean underWay;
+
+  boolean isUnderWay() {
+    return underWay;
+  }
+
   void begin(Recipe recipe, boolean degas, boolean foil) {
+    end();
+    underWay = true;
     setpointMilliC = recipe.setpointMilliC();
-    degasLeftMs = degas ? recipe.degasMs() : 0;
+    degasMs = recipe.degasMs();
+    degasLeftMs = degas ? degasMs : 0;
     cleanLeftMs = recipe.cleanMs();
-    degasses = degas;
     foilCheck = foil;
   }
 
   void end() {
+    underWay = false;
     setpointMilliC = 0;
+    degasMs = 0;
     degasLeftMs = 0;
     cleanLeftMs = 0;
-    degasses = false;
     foilCheck = false;
     heldPhase = Phase.HEATING;
+    powerCuts = 0;
   }
 
   int remainingMs() {
@@ -43,12 +58,14 @@ final class Cycle {
   }
 
   void carry(StateWords state) {
+    underWay = state.carry(underWay);
     setpointMilliC = state.carry(setpointMilliC);
+    degasMs = state.carry(degasMs);
     degasLeftMs = state.carry(degasLeftMs);
     cleanLeftMs = state.carry(cleanLeftMs);
-    degasses = state.carry(degasses);
     heldPhase = Phase.of(state.carry(heldPhase.ordinal()));
     foilVerdictDue = state.carry(foilVerdictDue);
     foilCheck = state.carry(foilCheck);
+    powerCuts = state.carry(powerCuts);
   }
 }

@@ -1,9 +1,14 @@
 package dev.tankwright.controller.sequence;
 
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
+import dev.tankwright.controller.board.StateWords;
+import dev.tankwright.controller.safety.Guard;
 import dev.tankwright.controller.sensing.Channel;
+import dev.tankwright.controller.sensing.Measurements;
 
 /**
  * What the record of a cycle says, kept while the cycle runs and until the next one starts.
@@ -11,6 +16,12 @@ import dev.tankwright.controller.sensing.Channel;
  * after the scan that ended the cycle, or later, before the next start.
  */
 public final class CycleTally {
+  private static final int MS_PER_HOUR_BY_THOUSAND = 3_600;
+
+  private final Measurements measured;
+  private final Guard guard;
+  private final int heaterWatts;
+  private final int ultrasoundWatts;
   private int number;
   private Programme programme = Programme.CUSTOM;
   private int setpointMilliC;
@@ -25,6 +36,20 @@ public final class CycleTally {
   private int maximumMilliC;
   private long sumMilliCMs;
   private long measuredMs;
+  private Phase stretchPhase = Phase.STANDBY;
+  private int stretchDrives;
+  private boolean stretchSounding;
+  private boolean stretchHeating;
+  private boolean stretchMeasured;
+  private int stretchMilliC;
+  private long stretchMs;
+
+  CycleTally(DeviceProfile profile, Measurements measured, Guard guard) {
+    heaterWatts = profile.get(Parameter.HEATER_POWER);
+    ultrasoundWatts = profile.get(Parameter.ULTRASOUND_POWER);
+    this.measured = measured;
+    this.guard = guard;
+  }
 
   void begin(Recipe recipe, long uptimeMs) {
     number++;
@@ -43,6 +68,8 @@ public final class CycleTally {
     maximumMilliC = Integer.MIN_VALUE;
     sumMilliCMs = 0;
     measuredMs = 0;
+    stretchMs = 0;
+    stretchMeasured = false;
   }
 
   void interrupted() {
@@ -54,35 +81,52 @@ public final class CycleTally {
   }
 
   /**
-   * Takes note of one scan of a cycle.
+   * Takes note of one scan of a cycle. Scans of the same phase with the same drives and readings
+   * make one stretch, which is added up when it ends: most scans add to the stretch alone.
    *
-   * @param control the control sensor; counts only while degassing and cleaning, and while it can
-   *     be believed
    * @param faults latched faults, one bit each
    */
-  void scan(Phase phase, Channel control, boolean sounding, boolean heating, int faults, int dtMs) {
-    phaseMs[phase.ordinal()] += dtMs;
-    faultBits |= faults;
-    ultrasoundMs += sounding ? dtMs : 0;
-    heaterMs += heating ? dtMs : 0;
-    if (control.isValid() && (phase == Phase.CLEANING || phase == Phase.DEGASSING)) {
-      measure(control.milliC(), dtMs);
+  void scan(Phase phase, int faults) {
+    if (phase != stretchPhase || guard.drives() != stretchDrives || measured.hasChanged()) {
+      beginStretch(phase);
     }
+    if (faults != 0) {
+      faultBits |= faults;
+    }
+    stretchMs += measured.dtMs();
   }
 
-  private void measure(int milliC, int dtMs) {
-    minimumMilliC = Math.min(minimumMilliC, milliC);
-    maximumMilliC = Math.max(maximumMilliC, milliC);
-    sumMilliCMs += (long) milliC * dtMs;
-    measuredMs += dtMs;
+  private void beginStretch(Phase phase) {
+    endStretch();
+    Channel control = measured.control();
+    stretchPhase = phase;
+    stretchDrives = guard.drives();
+    stretchSounding = guard.isSounding();
+    stretchHeating = guard.isHeating();
+    stretchMeasured = control.isValid() && (phase == Phase.CLEANING || phase == Phase.DEGASSING);
+    stretchMilliC = control.milliC();
+  }
+
+  private void endStretch() {
+    phaseMs[stretchPhase.ordinal()] += stretchMs;
+    ultrasoundMs += stretchSounding ? stretchMs : 0;
+    heaterMs += stretchHeating ? stretchMs : 0;
+    if (stretchMeasured && stretchMs > 0) {
+      minimumMilliC = Math.min(minimumMilliC, stretchMilliC);
+      maximumMilliC = Math.max(maximumMilliC, stretchMilliC);
+      sumMilliCMs += stretchMilliC * stretchMs;
+      measuredMs += stretchMs;
+    }
+    stretchMs = 0;
   }
 
   /** Takes note of the faults that ended the cycle. */
   void endedBy(int faults) {
+    endStretch();
     faultBits |= faults;
   }
 
-  /** Number of the cycle since power-up, from 1; 0 before the first. */
+  /** Number of the cycle in the life of the device, from 1; 0 before the first. */
   public int number() {
     return number;
   }
@@ -119,16 +163,19 @@ public final class CycleTally {
 
   /** Time spent in a phase, ms. */
   public long phaseMs(Phase phase) {
+    endStretch();
     return phaseMs[phase.ordinal()];
   }
 
   /** Time for which the ultrasound was driven, ms. */
   public long ultrasoundMs() {
+    endStretch();
     return ultrasoundMs;
   }
 
   /** Time for which the heater was on, ms. */
   public long heaterMs() {
+    endStretch();
     return heaterMs;
   }
 
@@ -137,16 +184,19 @@ public final class CycleTally {
    * there are temperatures to tell.
    */
   public boolean hasTemperatures() {
+    endStretch();
     return measuredMs > 0;
   }
 
   /** Lowest temperature while degassing and cleaning, m°C; see {@link #hasTemperatures()}. */
   public int minimumMilliC() {
+    endStretch();
     return minimumMilliC;
   }
 
   /** Highest temperature while degassing and cleaning, m°C; see {@link #hasTemperatures()}. */
   public int maximumMilliC() {
+    endStretch();
     return maximumMilliC;
   }
 
@@ -154,6 +204,48 @@ public final class CycleTally {
    * Mean temperature over the time of degassing and cleaning, m°C; see {@link #hasTemperatures()}.
    */
   public int meanMilliC() {
+    endStretch();
     return (int) (sumMilliCMs / Math.max(1, measuredMs));
+  }
+
+  /**
+   * Estimate of the energy that the cycle took, mWh: rated powers by their times, at nominal mains
+   * and full drive.
+   */
+  public long energyMilliWattHours() {
+    endStretch();
+    return (heaterMs * heaterWatts + ultrasoundMs * ultrasoundWatts) / MS_PER_HOUR_BY_THOUSAND;
+  }
+
+  /** Gives or takes what outlasts a loss of power. */
+  void keep(StateWords kept, long uptimeMs) {
+    endStretch();
+    number = kept.carry(number);
+    programme = Programme.of(kept.carry(programme.ordinal()));
+    setpointMilliC = kept.carry(setpointMilliC);
+    startedMs = uptimeMs - carry(kept, uptimeMs - startedMs);
+    interruptions = kept.carry(interruptions);
+    degassed = kept.carry(degassed);
+    faultBits = kept.carry(faultBits);
+    for (int i = 0; i < phaseMs.length; i++) {
+      phaseMs[i] = carry(kept, phaseMs[i]);
+    }
+    ultrasoundMs = carry(kept, ultrasoundMs);
+    heaterMs = carry(kept, heaterMs);
+    minimumMilliC = kept.carry(minimumMilliC);
+    maximumMilliC = kept.carry(maximumMilliC);
+    sumMilliCMs = carry(kept, sumMilliCMs);
+    measuredMs = carry(kept, measuredMs);
+  }
+
+  /** The cycle started by so much longer ago as the power was off. */
+  void wasOff(int seconds) {
+    startedMs -= 1_000L * Math.max(0, seconds);
+  }
+
+  private static long carry(StateWords kept, long value) {
+    int low = kept.carry((int) value);
+    int high = kept.carry((int) (value >>> Integer.SIZE));
+    return ((long) high << Integer.SIZE) | (low & 0xFFFF_FFFFL);
   }
 }

@@ -16,7 +16,7 @@ final class DrainingPhase {
   }
 
   Trigger decide(Situation s) {
-    if (!s.inputs.mainsPresent) {
+    if (!s.measured.isMains()) {
       return Trigger.MAINS_LOST;
     }
     if (s.takes(Command.STOP)) {
@@ -26,6 +26,8 @@ final class DrainingPhase {
       return Trigger.NONE;
     }
     s.solution.renewed();
+    s.calendar.drained();
+    s.logbook.drained();
     s.journal.note(NoticeKind.SOLUTION_DRAINED, 0, 0);
     return Trigger.DRAINED;
   }

@@ -22,6 +22,10 @@ final class HeatingPhase {
     if (!warm) {
       return Trigger.NONE;
     }
+    // Degassing that has become owed since the start is done as well: after a refill, for one.
+    if (s.solution.isDegasOwed() && s.cycle.degasLeftMs == 0) {
+      s.cycle.degasLeftMs = s.cycle.degasMs;
+    }
     return s.cycle.degasLeftMs > 0 ? Trigger.WARM_AND_DEGAS_OWED : Trigger.WARM;
   }
 }

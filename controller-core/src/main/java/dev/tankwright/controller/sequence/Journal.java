@@ -10,17 +10,25 @@ import dev.tankwright.controller.safety.FaultLog;
  * nothing is decided by it.
  */
 public final class Journal implements FaultLog {
+  private static final long SECOND = 1_000;
+
   private final NoticeRing ring;
   private long uptimeMs;
+  private long nextSecondMs = SECOND;
 
   /** Makes a journal that writes into the given ring. */
   public Journal(NoticeRing ring) {
     this.ring = ring;
   }
 
-  /** Lets time pass. */
-  public void advance(int dtMs) {
+  /** Lets time pass; true when a second has gone by since it was true last. */
+  public boolean advance(int dtMs) {
     uptimeMs += dtMs;
+    if (uptimeMs < nextSecondMs) {
+      return false;
+    }
+    nextSecondMs += SECOND;
+    return true;
   }
 
   /** Time since the controller was made, ms. */

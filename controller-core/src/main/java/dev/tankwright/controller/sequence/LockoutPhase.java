@@ -12,7 +12,7 @@ final class LockoutPhase {
     if (s.faults.needsService()) {
       return s.refuse(Refusal.SERVICE_NEEDED);
     }
-    if (s.faults.isCausePresent()) {
+    if (s.guard.isCausePresent()) {
       return s.refuse(Refusal.CAUSE_PRESENT);
     }
     s.faults.reset();

@@ -4,6 +4,7 @@ import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.HoldTimer;
 import dev.tankwright.controller.board.Parameter;
+import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Refusal;
 import dev.tankwright.controller.board.StateWords;
 
@@ -16,9 +17,6 @@ final class PausedPhase {
   }
 
   Trigger decide(Situation s) {
-    if (!s.inputs.mainsPresent) {
-      return Trigger.MAINS_LOST;
-    }
     if (s.takes(Command.STOP)) {
       return Trigger.STOP_ASKED;
     }
@@ -37,11 +35,22 @@ final class PausedPhase {
   }
 
   private static Trigger resume(Situation s) {
-    if (!s.measured.lid().isClosed()) {
+    if (!s.measured.isMains()) {
+      return s.refuse(Refusal.MAINS_ABSENT);
+    }
+    if (!s.measured.isLidClosed()) {
       return s.refuse(Refusal.LID_OPEN);
     }
     if (!s.measured.isMinimumWet()) {
       return s.refuse(Refusal.LEVEL_TOO_LOW);
+    }
+    return back(s);
+  }
+
+  // A solution that must be degassed first is not cleaned in, whatever was held.
+  private static Trigger back(Situation s) {
+    if (s.cycle.heldPhase == Phase.CLEANING && s.solution.isDegasOwed()) {
+      return Trigger.RESUMED_HEATING;
     }
     return switch (s.cycle.heldPhase) {
       case DEGASSING -> Trigger.RESUMED_DEGASSING;

@@ -27,6 +27,11 @@ public final class PhaseTable {
               "sensors, contacts and relays are in order"),
           on(
               SELF_TEST,
+              Trigger.CYCLE_FOUND,
+              PAUSED,
+              "power is back; the operator decides on the cycle that lost it"),
+          on(
+              SELF_TEST,
               Trigger.FAULT_LATCHED,
               LOCKOUT,
               "something is wrong before anything was driven"),
@@ -46,11 +51,7 @@ public final class PhaseTable {
           on(HEATING, Trigger.PAUSE_ASKED, PAUSED, "the operator holds the cycle"),
           on(HEATING, Trigger.LID_OPENED, PAUSED, "an open lid holds the cycle"),
           on(HEATING, Trigger.STOP_ASKED, STANDBY, "the operator ends the cycle"),
-          on(
-              HEATING,
-              Trigger.MAINS_LOST,
-              STANDBY,
-              "the cycle is interrupted; nothing restarts by itself"),
+          on(HEATING, Trigger.MAINS_LOST, PAUSED, "the cycle is held; nothing restarts by itself"),
           on(HEATING, Trigger.FAULT_LATCHED, LOCKOUT, "a fault while heating up"),
           on(DEGASSING, Trigger.DEGASSED, CLEANING, "degassing time is over"),
           on(DEGASSING, Trigger.DEGASSED_ONLY, COMPLETE, "degassing was the purpose"),
@@ -64,8 +65,8 @@ public final class PhaseTable {
           on(
               DEGASSING,
               Trigger.MAINS_LOST,
-              STANDBY,
-              "the cycle is interrupted; nothing restarts by itself"),
+              PAUSED,
+              "the cycle is held; nothing restarts by itself"),
           on(DEGASSING, Trigger.FAULT_LATCHED, LOCKOUT, "a fault while degassing"),
           on(CLEANING, Trigger.CLEANED, COMPLETE, "cleaning time is over"),
           on(CLEANING, Trigger.PAUSE_ASKED, PAUSED, "the operator holds the cycle"),
@@ -75,22 +76,13 @@ public final class PhaseTable {
               PAUSED,
               "an open lid removes ultrasound and holds the cycle"),
           on(CLEANING, Trigger.STOP_ASKED, STANDBY, "the operator ends the cycle"),
-          on(
-              CLEANING,
-              Trigger.MAINS_LOST,
-              STANDBY,
-              "the cycle is interrupted; nothing restarts by itself"),
+          on(CLEANING, Trigger.MAINS_LOST, PAUSED, "the cycle is held; nothing restarts by itself"),
           on(CLEANING, Trigger.FAULT_LATCHED, LOCKOUT, "a fault while cleaning"),
           on(PAUSED, Trigger.RESUMED_HEATING, HEATING, "resumed on purpose, lid closed"),
           on(PAUSED, Trigger.RESUMED_DEGASSING, DEGASSING, "resumed on purpose, lid closed"),
           on(PAUSED, Trigger.RESUMED_CLEANING, CLEANING, "resumed on purpose, lid closed"),
           on(PAUSED, Trigger.PAUSE_EXPIRED, STANDBY, "nobody resumed the cycle in time"),
           on(PAUSED, Trigger.STOP_ASKED, STANDBY, "the operator ends the cycle"),
-          on(
-              PAUSED,
-              Trigger.MAINS_LOST,
-              STANDBY,
-              "the cycle is interrupted; nothing restarts by itself"),
           on(PAUSED, Trigger.FAULT_LATCHED, LOCKOUT, "a fault during a pause"),
           on(COMPLETE, Trigger.ACKNOWLEDGED, STANDBY, "the operator has taken note"),
           on(COMPLETE, Trigger.FAULT_LATCHED, LOCKOUT, "a fault after the cycle"),
@@ -100,7 +92,7 @@ public final class PhaseTable {
           on(DRAINING, Trigger.FAULT_LATCHED, LOCKOUT, "a fault while draining"),
           on(LOCKOUT, Trigger.RESET_ACCEPTED, SELF_TEST, "cause gone and reset by the operator"));
 
-  private static final Phase[] INDEX = index();
+  private static final Phase[] INDEX = index(LINES);
 
   private PhaseTable() {}
 
@@ -120,9 +112,10 @@ public final class PhaseTable {
     return new Transition(from, trigger, to, why);
   }
 
-  private static Phase[] index() {
+  /** The next phase for every phase and trigger; refuses lines of which one would never act. */
+  static Phase[] index(List<Transition> lines) {
     Phase[] index = new Phase[Phase.count() * Trigger.count()];
-    for (Transition line : LINES) {
+    for (Transition line : lines) {
       int at = line.from().ordinal() * Trigger.count() + line.trigger().ordinal();
       if (index[at] != null) {
         throw new IllegalStateException(line.from() + " names " + line.trigger() + " twice");

@@ -11,13 +11,16 @@ final class RunningPhase {
    * whether or not the lid is open; an open lid holds it before the operator's pause does.
    */
   static Trigger decide(Situation s) {
-    if (!s.inputs.mainsPresent) {
+    if (!s.measured.hasChanged()) {
+      return Trigger.NONE;
+    }
+    if (!s.measured.isMains()) {
       return Trigger.MAINS_LOST;
     }
     if (s.takes(Command.STOP)) {
       return Trigger.STOP_ASKED;
     }
-    if (!s.measured.lid().isClosed()) {
+    if (!s.measured.isLidClosed()) {
       return Trigger.LID_OPENED;
     }
     return s.takes(Command.PAUSE) ? Trigger.PAUSE_ASKED : Trigger.NONE;

@@ -2,7 +2,6 @@ package dev.tankwright.controller.sequence;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.HoldTimer;
-import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.StateWords;
 
@@ -18,12 +17,17 @@ final class SelfTestPhase {
   }
 
   Trigger decide(Situation s) {
-    Inputs in = s.inputs;
     boolean sensors = s.measured.control().isValid() && s.measured.cutOff().isValid();
-    boolean still = !in.heaterCurrent && !in.generatorRunning && !in.generatorFault;
-    boolean contacts = !s.measured.lid().isContradictory() && s.measured.isDrainShut();
-    boolean passed = inOrder.run(sensors && still && contacts && in.mainsPresent, s.dtMs());
-    return passed ? Trigger.SELF_TEST_PASSED : Trigger.NONE;
+    boolean still =
+        !s.measured.isHeaterCurrent()
+            && !s.measured.isGeneratorRunning()
+            && !s.measured.isGeneratorFault();
+    boolean contacts = !s.measured.isLidContradictory() && s.measured.isDrainShut();
+    boolean passed = inOrder.run(sensors && still && contacts && s.measured.isMains(), s.dtMs());
+    if (!passed) {
+      return Trigger.NONE;
+    }
+    return s.cycle.isUnderWay() ? Trigger.CYCLE_FOUND : Trigger.SELF_TEST_PASSED;
   }
 
   void enter() {

@@ -5,65 +5,63 @@ import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.NoticeKind;
 import dev.tankwright.controller.board.Phase;
+import dev.tankwright.controller.board.ProgramFlow;
 import dev.tankwright.controller.board.Refusal;
 import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.drive.Demand;
 import dev.tankwright.controller.drive.Sound;
 import dev.tankwright.controller.safety.FaultLatch;
-import dev.tankwright.controller.sensing.Channel;
+import dev.tankwright.controller.safety.Guard;
 import dev.tankwright.controller.sensing.Measurements;
 
 /** Decides what should happen: runs the present phase, and is the one place that changes it. */
 public final class Sequence {
+  private final ProgramFlow flow;
   private final Phases phases;
-  private final CommandDesk commands = new CommandDesk();
-  private final Cycle cycle = new Cycle();
-  private final CycleTally tally = new CycleTally();
-  private final Solution solution;
-  private final FaultLatch faults;
-  private final Journal journal;
   private final PhaseChange change;
   private final Situation situation;
+  private final Demand demand;
   private Phase phase = Phase.SELF_TEST;
   private Refusal refusal;
 
   /** Makes the sequence of a device in self test. */
   public Sequence(
-      DeviceProfile profile, Measurements measured, FaultLatch faults, Journal journal) {
-    this.faults = faults;
-    this.journal = journal;
+      DeviceProfile profile,
+      Measurements measured,
+      FaultLatch faults,
+      Guard guard,
+      Demand demand,
+      Journal journal,
+      ProgramFlow flow) {
+    this.demand = demand;
+    this.flow = flow;
     phases = new Phases(profile);
-    solution = new Solution(profile);
-    change = new PhaseChange(cycle, tally, journal);
-    situation = new Situation(measured, cycle, solution, faults, journal, tally);
+    situation = new Situation(profile, measured, guard, faults, journal);
+    change = new PhaseChange(profile, situation);
   }
 
-  /**
-   * Decides in one scan and says what is demanded.
-   *
-   * @param sounding whether the previous scan drove the ultrasound
-   */
-  public void decide(Inputs inputs, boolean sounding, Demand demand) {
-    Command asked = commands.read(inputs);
-    situation.begin(inputs, asked, sounding);
-    solution.scan(sounding, situation.dtMs());
-    fire(phases.decide(phase, situation));
-    if (asked != Command.NONE) {
-      settle(asked);
+  /** Decides in one scan and says what is asked for. */
+  public void decide(Inputs inputs) {
+    situation.begin(inputs);
+    Trigger trigger = phases.decide(phase, situation);
+    if (trigger != Trigger.NONE) {
+      fire(trigger);
     }
-    demand(demand);
+    if (situation.isAsked()) {
+      settle(situation.asked());
+    }
+    if (situation.keepWarm.isOver(situation.measured.isMains(), situation.dtMs())) {
+      ask();
+    }
+    flow.pass(ProgramFlow.DECIDED);
   }
 
-  /** Goes to lockout because a fault has been latched, and demands nothing. */
-  public void lockOut(Demand demand) {
+  /** Goes to lockout because a fault has been latched. */
+  public void lockOut() {
     fire(Trigger.FAULT_LATCHED);
-    demand.clear();
   }
 
   private void fire(Trigger trigger) {
-    if (trigger == Trigger.NONE) {
-      return;
-    }
     Phase next = PhaseTable.after(phase, trigger);
     if (next == phase) {
       return;
@@ -71,32 +69,46 @@ public final class Sequence {
     Phase from = phase;
     phase = next;
     phases.enter(next);
-    change.made(from, trigger, next, situation.inputs.recipe, faults.bits());
+    change.made(from, trigger, next);
+    ask();
   }
 
   private void settle(Command asked) {
     refusal = situation.command == asked ? Refusal.NOT_IN_THIS_PHASE : situation.refusal;
     if (refusal != null) {
-      journal.note(NoticeKind.COMMAND_REFUSED, asked.ordinal(), refusal.ordinal());
+      situation.journal.note(NoticeKind.COMMAND_REFUSED, asked.ordinal(), refusal.ordinal());
     }
+    ask();
   }
 
-  private void demand(Demand demand) {
-    demand.heatToMilliC = phase.isRunning() ? cycle.setpointMilliC : 0;
-    demand.sound(
+  // What is asked for changes with the phase, with a command, and in no other scan.
+  private void ask() {
+    int keptWarm = KeepWarm.isFor(phase) ? situation.keepWarm.setpointMilliC() : 0;
+    demand.heatToMilliC = phase.isRunning() ? situation.cycle.setpointMilliC : keptWarm;
+    demand.heatingUp = phase == Phase.HEATING;
+    demand.held = phase == Phase.PAUSED;
+    demand.sound =
         switch (phase) {
           case DEGASSING -> Sound.PULSED;
           case CLEANING -> Sound.SWEPT;
           default -> Sound.OFF;
-        });
+        };
     demand.drain = phase == Phase.DRAINING;
+    demand.isNew = true;
+    situation.guard.lookAnew();
   }
 
-  /** Takes note of what was driven in this scan, for the record of the cycle. */
-  public void tally(Channel control, boolean sounding, boolean heating, int dtMs) {
-    if (phase.isInCycle()) {
-      tally.scan(phase, control, sounding, heating, faults.bits(), dtMs);
+  /** Takes note of this scan and what was driven in it. */
+  public void tally() {
+    if (situation.cycle.isUnderWay()) {
+      situation.tally.scan(phase, situation.faults.bits());
     }
+    situation.solution.scan(situation.isSounding(), situation.measured);
+  }
+
+  /** A second has passed. */
+  public void everySecond() {
+    situation.calendar.pass(1);
   }
 
   /** The present phase. */
@@ -111,27 +123,32 @@ public final class Sequence {
 
   /** True in a scan in which a command was refused. */
   public boolean hasJustRefused() {
-    return situation.refusal != null || situation.command != Command.NONE;
+    return situation.isAsked() && refusal != null;
   }
 
   /** Setpoint of the cycle, m°C; 0 outside a cycle. */
   public int setpointMilliC() {
-    return cycle.setpointMilliC;
+    return situation.cycle.setpointMilliC;
   }
 
   /** What is left of degassing and cleaning, ms; 0 outside a cycle. */
   public int remainingMs() {
-    return cycle.remainingMs();
+    return situation.cycle.remainingMs();
   }
 
-  /** True while the solution must be degassed before it cleans. */
-  public boolean isDegasOwed() {
-    return solution.isDegasOwed();
+  /** What the panel is to remind of, one bit each, see {@link Dues}. */
+  public int dues() {
+    return situation.dues.word();
   }
 
   /** The tally of the present or last cycle. */
   public CycleTally cycleTally() {
-    return tally;
+    return situation.tally;
+  }
+
+  /** What the device has done in its life. */
+  public Logbook logbook() {
+    return situation.logbook;
   }
 
   /** Captures or restores what outlasts a scan. */
@@ -139,9 +156,33 @@ public final class Sequence {
     phase = Phase.of(state.carry(phase.ordinal()));
     int refused = state.carry(refusal == null ? -1 : refusal.ordinal());
     refusal = refused < 0 ? null : Refusal.of(refused);
-    commands.carry(state);
-    cycle.carry(state);
-    solution.carry(state);
-    phases.carry(state);
+    situation.cycle.carry(state);
+    situation.dues.carry(state);
+    situation.solution.carry(state);
+    situation.keepWarm.carry(state);
+    phases.carry(state, phase);
+    ask();
+  }
+
+  /** Gives or takes what outlasts a loss of power. */
+  public void keep(StateWords kept) {
+    situation.cycle.carry(kept);
+    situation.dues.keep(kept);
+    situation.solution.carry(kept);
+    situation.tally.keep(kept, situation.journal.uptimeMs());
+    situation.calendar.keep(kept);
+    situation.logbook.keep(kept);
+  }
+
+  /** Learns how long the power was off; called after what was kept has been taken. */
+  public void wasOff(int seconds) {
+    situation.solution.pass(seconds);
+    situation.calendar.pass(Math.max(0, seconds));
+    situation.tally.wasOff(seconds);
+  }
+
+  /** Learns that nothing of what was kept is known. */
+  public void knowNothing() {
+    situation.solution.forget();
   }
 }

@@ -1,15 +1,14 @@
 package dev.tankwright.controller.sequence;
 
 import dev.tankwright.controller.board.Command;
+import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.Refusal;
 import dev.tankwright.controller.safety.FaultLatch;
+import dev.tankwright.controller.safety.Guard;
 import dev.tankwright.controller.sensing.Measurements;
 
-/**
- * What a phase sees when it decides, and where it leaves a refusal. A struct, filled anew in every
- * scan.
- */
+/** What a phase sees when it decides, what it changes, and where it leaves a refusal. A struct. */
 final class Situation {
   Inputs inputs;
   final Measurements measured;
@@ -23,45 +22,68 @@ final class Situation {
   /** Why the command was not carried out; {@code null} when it was, or when there was none. */
   Refusal refusal;
 
-  /** Whether the previous scan drove the ultrasound. */
-  boolean sounding;
+  private Command asked = Command.NONE;
 
-  final Cycle cycle;
-  final Solution solution;
+  final Guard guard;
   final FaultLatch faults;
   final Journal journal;
+  final Cycle cycle;
   final CycleTally tally;
+  final Dues dues = new Dues();
+  final Solution solution;
+  final Calendar calendar;
+  final Logbook logbook = new Logbook();
+  final KeepWarm keepWarm;
 
   Situation(
+      DeviceProfile profile,
       Measurements measured,
-      Cycle cycle,
-      Solution solution,
+      Guard guard,
       FaultLatch faults,
-      Journal journal,
-      CycleTally tally) {
+      Journal journal) {
     this.measured = measured;
-    this.tally = tally;
-    this.cycle = cycle;
-    this.solution = solution;
+    this.guard = guard;
     this.faults = faults;
     this.journal = journal;
+    cycle = new Cycle();
+    tally = new CycleTally(profile, measured, guard);
+    solution = new Solution(profile, dues, journal);
+    calendar = new Calendar(profile, dues, journal);
+    keepWarm = new KeepWarm(profile, dues);
   }
 
   /**
    * Begins a scan. A reference is stored only when it is another one: for the collector each store
    * costs more than the comparison.
    */
-  void begin(Inputs pins, Command asked, boolean nowSounding) {
+  void begin(Inputs pins) {
     if (inputs != pins) {
       inputs = pins;
     }
-    if (command != asked) {
-      command = asked;
+    if (measured.keys().isPressed() || asked != Command.NONE) {
+      take();
     }
-    if (refusal != null) {
-      refusal = null;
-    }
-    sounding = nowSounding;
+  }
+
+  private void take() {
+    asked = measured.keys().command();
+    command = asked;
+    refusal = null;
+  }
+
+  /** True in a scan in which a command is new. */
+  boolean isAsked() {
+    return asked != Command.NONE;
+  }
+
+  /** The command that is new in this scan, carried out or not. */
+  Command asked() {
+    return asked;
+  }
+
+  /** Whether the previous scan drove the ultrasound. */
+  boolean isSounding() {
+    return guard.isSounding();
   }
 
   int dtMs() {

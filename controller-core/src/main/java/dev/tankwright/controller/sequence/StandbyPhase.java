@@ -21,11 +21,15 @@ final class StandbyPhase {
       Refusal refusal = hindrance(s);
       return refusal == null ? start(s) : s.refuse(refusal);
     }
+    if (s.takes(Command.STOP)) {
+      return stop(s);
+    }
     if (s.takes(Command.DRAIN)) {
-      return s.inputs.mainsPresent ? Trigger.DRAIN_ASKED : s.refuse(Refusal.MAINS_ABSENT);
+      return s.measured.isMains() ? Trigger.DRAIN_ASKED : s.refuse(Refusal.MAINS_ABSENT);
     }
     if (s.takes(Command.FRESH_SOLUTION)) {
       s.solution.renewed();
+      s.keepWarm.end();
       s.journal.note(NoticeKind.SOLUTION_FILLED, 0, 0);
     }
     if (s.takes(Command.ACKNOWLEDGE)) {
@@ -35,10 +39,10 @@ final class StandbyPhase {
   }
 
   private Refusal hindrance(Situation s) {
-    if (!s.inputs.mainsPresent) {
+    if (!s.measured.isMains()) {
       return Refusal.MAINS_ABSENT;
     }
-    if (!s.measured.lid().isClosed()) {
+    if (!s.measured.isLidClosed()) {
       s.faults.raise(Fault.LID_OPEN_AT_START);
       return Refusal.LID_OPEN;
     }
@@ -49,14 +53,29 @@ final class StandbyPhase {
     if (!s.measured.isDrainShut()) {
       return Refusal.DRAIN_NOT_CLOSED;
     }
-    return limits.allow(s.inputs.recipe) ? null : Refusal.RECIPE_OUT_OF_RANGE;
+    if (s.solution.refusesStart()) {
+      return Refusal.SOLUTION_DUE;
+    }
+    return limits.refusal(s.inputs.recipe);
   }
 
-  private static Trigger start(Situation s) {
+  // There is nothing to stop but keeping warm.
+  private static Trigger stop(Situation s) {
+    if (!s.keepWarm.isOn()) {
+      return s.refuse(Refusal.NOT_IN_THIS_PHASE);
+    }
+    s.keepWarm.end();
+    return Trigger.NONE;
+  }
+
+  private Trigger start(Situation s) {
     Recipe recipe = s.inputs.recipe;
     boolean foil = recipe.programme() == Programme.FOIL_CHECK;
     boolean degas = s.solution.isDegasOwed() || foil || recipe.programme() == Programme.DEGAS_ONLY;
     s.faults.acknowledge();
+    if (limits.isTooHotForProtein(recipe)) {
+      s.faults.raise(Fault.PROTEIN_MAY_SET);
+    }
     s.cycle.begin(recipe, degas, foil);
     return Trigger.STARTED;
   }

@@ -6,6 +6,8 @@ public enum Trigger {
   NONE,
   /** Everything was in order for the time of the self test. */
   SELF_TEST_PASSED,
+  /** As before, and a cycle was under way when the power was lost. */
+  CYCLE_FOUND,
   /** A start was accepted. */
   STARTED,
   /** The setpoint is reached and the solution is to be degassed. */

@@ -1,7 +1,7 @@
 package dev.tankwright.controller.board;
 
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.assertFalse;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;

@@ -1,9 +1,9 @@
 package dev.tankwright.controller.board;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertFalse;
+import static dev.tankwright.trace.CountedAssertions.assertThrows;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -37,6 +37,17 @@ class NoticeRingTest {
             "CYCLE_PAUSED 0 0 0", "CYCLE_PAUSED 1 0 1", "CYCLE_PAUSED 2 0 2", "NOTICES_LOST 2 0 4"),
         drain());
     assertEquals(List.of(), drain());
+  }
+
+  @Test
+  @DisplayName("a ring for one notice holds one")
+  void smallestRing() {
+    NoticeRing one = new NoticeRing(1);
+    one.put(NoticeKind.CYCLE_PAUSED, 1, 2, 3);
+    one.put(NoticeKind.CYCLE_PAUSED, 4, 5, 6);
+    List<String> drained = new ArrayList<>();
+    one.drain((kind, a, b, at) -> drained.add(kind + " " + a + " " + b + " " + at));
+    assertEquals(List.of("CYCLE_PAUSED 1 2 3", "NOTICES_LOST 1 0 6"), drained);
   }
 
   @Test

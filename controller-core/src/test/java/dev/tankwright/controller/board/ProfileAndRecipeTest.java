@@ -1,9 +1,10 @@
 package dev.tankwright.controller.board;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertThrows;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
+import dev.tankwright.trace.Requirement;
 import java.util.Arrays;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -26,6 +27,20 @@ class ProfileAndRecipeTest {
     }
   }
 
+  @ParameterizedTest
+  @EnumSource(Parameter.class)
+  @DisplayName("every parameter accepts both ends of its range and says what it counts in")
+  void acceptsItsRange(Parameter parameter) {
+    assertEquals(parameter.minimum(), parameter.check(parameter.minimum()));
+    assertEquals(parameter.maximum(), parameter.check(parameter.maximum()));
+    assertTrue(parameter.minimum() < parameter.maximum());
+    boolean aTime =
+        parameter.key().matches(".*-(time|filter|period|on|off|maximum|tail|window|gap)");
+    boolean aCount =
+        parameter == Parameter.SETPOINT_MAXIMUM || parameter == Parameter.POWER_CUTS_MAXIMUM;
+    assertEquals(aTime && !aCount, parameter.unit() == Unit.MILLISECONDS, parameter.key());
+  }
+
   @Test
   @DisplayName("keys are unique and a changed profile leaves the first as it was")
   void keysAreUnique() {
@@ -36,7 +51,8 @@ class ProfileAndRecipeTest {
   }
 
   @Test
-  @DisplayName("SR-03 the cut-off lies at least 2 K above the highest setpoint")
+  @Requirement("SR-03")
+  @DisplayName("the cut-off lies at least 2 K above the highest setpoint")
   void cutOffLiesAboveSetpoints() {
     DeviceProfile low = profile.with(Parameter.CUT_OFF_LIMIT, 62_000);
     assertThrows(

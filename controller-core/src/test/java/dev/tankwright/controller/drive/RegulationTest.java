@@ -1,11 +1,12 @@
 package dev.tankwright.controller.drive;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertFalse;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Parameter;
+import dev.tankwright.trace.Requirement;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -28,7 +29,8 @@ class RegulationTest {
   }
 
   @Test
-  @DisplayName("SR-04 the dead band holds the solution within its width and what the lag adds")
+  @Requirement("SR-04")
+  @DisplayName("the dead band holds the solution within its width and what the lag adds")
   void deadBandHolds() {
     runDeadBand(2 * HOUR);
     bath.forgetExtremes();
@@ -52,7 +54,8 @@ class RegulationTest {
   }
 
   @Test
-  @DisplayName("SR-04 proportional-integral regulation settles on its setpoint without offset")
+  @Requirement("SR-04")
+  @DisplayName("proportional-integral regulation settles on its setpoint without offset")
   void integralSettles() {
     runIntegral(3 * HOUR);
     bath.forgetExtremes();
@@ -63,7 +66,8 @@ class RegulationTest {
 
   @ParameterizedTest(name = "from {0} °C")
   @ValueSource(ints = {5, 20, 35})
-  @DisplayName("SR-04 a long heat-up does not wind the integral up: overshoot stays below 2 K")
+  @Requirement("SR-04")
+  @DisplayName("a long heat-up does not wind the integral up: overshoot stays below 2 K")
   void noWindUp(int from) {
     bath = new FirstOrderBath(from);
     runIntegral(3 * HOUR);

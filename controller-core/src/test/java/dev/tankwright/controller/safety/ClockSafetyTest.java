@@ -1,13 +1,13 @@
 package dev.tankwright.controller.safety;
 
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import dev.tankwright.controller.ScanRig;
 import dev.tankwright.controller.board.Command;
-import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Refusal;
+import dev.tankwright.trace.Requirement;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,7 +16,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ClockSafetyTest {
   @ParameterizedTest(name = "step of {0} ms")
   @ValueSource(ints = {101, 1_000_000, Integer.MAX_VALUE, -1, -10, Integer.MIN_VALUE})
-  @DisplayName("SR-14 a counter that jumps, to either side, cuts off in the same scan")
+  @Requirement("SR-14")
+  @DisplayName("a counter that jumps, to either side, cuts off in the same scan")
   void jump(int step) {
     ScanRig rig = ScanRig.in(Phase.HEATING).scan(step).expectTrip(Fault.CLOCK_FAULT);
     // A jump lasts one scan; the reset sees it gone after the next.
@@ -24,7 +25,8 @@ class ClockSafetyTest {
   }
 
   @Test
-  @DisplayName("SR-14 a scan that is late by up to 100 ms is no fault")
+  @Requirement("SR-14")
+  @DisplayName("a scan that is late by up to 100 ms is no fault")
   void lateScan() {
     ScanRig rig = ScanRig.in(Phase.CLEANING);
     for (int i = 0; i < 100; i++) {
@@ -34,7 +36,8 @@ class ClockSafetyTest {
   }
 
   @Test
-  @DisplayName("SR-14 a counter that stands still for five scans cuts off")
+  @Requirement("SR-14")
+  @DisplayName("a counter that stands still for five scans cuts off")
   void stall() {
     ScanRig rig = ScanRig.in(Phase.CLEANING);
     for (int i = 0; i < 4; i++) {
@@ -49,9 +52,10 @@ class ClockSafetyTest {
   }
 
   @Test
-  @DisplayName("SR-14 the wrap of the counter at 2^32 is no fault")
+  @Requirement("SR-14")
+  @DisplayName("the wrap of the counter at 2^32 is no fault")
   void wrap() {
-    ScanRig rig = ScanRig.poweredUp(DeviceProfile.sixLitre());
+    ScanRig rig = ScanRig.poweredUp(ScanRig.PROFILE);
     rig.inputs.millis = -2_000;
     rig.advance(1_000).start(ScanRig.SHORT).warm(40).advance(10_000);
     assertTrue(rig.inputs.millis > 0);

@@ -1,6 +1,6 @@
 package dev.tankwright.controller.safety;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
 
 import dev.tankwright.controller.Converter;
 import dev.tankwright.controller.IdealBoard;
@@ -8,8 +8,11 @@ import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.Outputs;
+import dev.tankwright.controller.board.ProgramFlow;
+import dev.tankwright.controller.drive.Demand;
 import dev.tankwright.controller.drive.Wanted;
 import dev.tankwright.controller.sensing.Measurements;
+import dev.tankwright.trace.Requirement;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -22,10 +25,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The guard alone, under a sequence gone astray that wants heat and sound whatever happens. */
 class GuardTest {
   private final DeviceProfile profile = DeviceProfile.sixLitre();
+  private final ProgramFlow flow = new ProgramFlow();
   private final FaultLatch latch = new FaultLatch(new Silent());
-  private final Measurements measured = new Measurements(profile);
+  private final Measurements measured = new Measurements(profile, flow);
+  private final Demand demand = new Demand();
   private final Wanted wanted = new Wanted();
-  private final Guard guard = new Guard(profile, latch, measured, wanted);
+  private final Guard guard = new Guard(profile, latch, measured, demand, wanted, flow);
   private final Inputs inputs = new Inputs();
   private final Outputs outputs = new Outputs();
 
@@ -34,6 +39,7 @@ class GuardTest {
     IdealBoard.rest(inputs);
     inputs.controlSensorCounts = Converter.counts(40, profile);
     inputs.cutOffSensorCounts = inputs.controlSensorCounts;
+    demand.heatToMilliC = 40_000;
     wanted.heater = true;
     wanted.ultrasound = true;
     wanted.drivePermille = 1_000;
@@ -44,13 +50,13 @@ class GuardTest {
 
   static Stream<Arguments> losses() {
     return Stream.of(
-        loss("SR-01 make contact open", in -> in.lidMakeContact = false, true, false),
-        loss("SR-01 break contact closed", in -> in.lidBreakContact = true, true, false),
-        loss("SR-05 control sensor open", in -> in.controlSensorCounts = 4_095, false, true),
-        loss("SR-05 cut-off sensor shorted", in -> in.cutOffSensorCounts = 0, false, true),
-        loss("SR-13 drain off its closed end", in -> in.drainClosedEnd = false, false, false),
-        loss("SR-13 drain at both ends", in -> in.drainOpenEnd = true, false, false),
-        loss("mains absent", in -> in.mainsPresent = false, false, false));
+        loss("make contact open", in -> in.lidMakeContact(false), true, false),
+        loss("break contact closed", in -> in.lidBreakContact(true), true, false),
+        loss("control sensor open", in -> in.controlSensorCounts = 4_095, false, true),
+        loss("cut-off sensor shorted", in -> in.cutOffSensorCounts = 0, false, true),
+        loss("drain off its closed end", in -> in.drainClosedEnd(false), false, false),
+        loss("drain at both ends", in -> in.drainOpenEnd(true), false, false),
+        loss("mains absent", in -> in.mainsPresent(false), false, false));
   }
 
   private static Arguments loss(String name, Consumer<Inputs> event, boolean heat, boolean sound) {
@@ -59,7 +65,8 @@ class GuardTest {
 
   @ParameterizedTest(name = "{0}: heat {2}, sound {3}")
   @MethodSource("losses")
-  @DisplayName("SR-01 SR-05 SR-13 what is not permitted is withheld in the same scan")
+  @Requirement({"SR-01", "SR-05", "SR-13"})
+  @DisplayName("what is not permitted is withheld in the same scan")
   void withholds(String name, Consumer<Inputs> event, boolean heat, boolean sound) {
     event.accept(inputs);
     scans(1);
@@ -68,10 +75,11 @@ class GuardTest {
   }
 
   @Test
-  @DisplayName("SR-09 over a dry tank nothing is driven after the dry time")
+  @Requirement("SR-09")
+  @DisplayName("over a dry tank nothing is driven after the dry time")
   void dryTank() {
-    inputs.minimumLevelWet = false;
-    inputs.fillMarkWet = false;
+    inputs.minimumLevelWet(false);
+    inputs.fillMarkWet(false);
     scans(5);
     expect(true, true, false);
     scans(1);
@@ -80,8 +88,8 @@ class GuardTest {
   }
 
   @Test
-  @DisplayName(
-      "SR-13 the valve stays closed while heat or sound is driven, and they while it is open")
+  @Requirement("SR-13")
+  @DisplayName("the valve stays closed while heat or sound is driven, and they while it is open")
   void valveExcludesHeatAndSound() {
     wanted.drain = true;
     scans(10);
@@ -99,7 +107,8 @@ class GuardTest {
   }
 
   @Test
-  @DisplayName("SR-03 any latched fault that stops withholds everything, an advisory nothing")
+  @Requirement("SR-03")
+  @DisplayName("any latched fault that stops withholds everything, an advisory nothing")
   void latchedFaults() {
     latch.raise(Fault.LID_OPEN_AT_START);
     scans(1);
@@ -124,10 +133,10 @@ class GuardTest {
     for (int i = 0; i < count; i++) {
       inputs.millis += 10;
       measured.sense(inputs);
-      guard.watch(inputs, 40_000, false);
-      guard.drive(inputs, outputs);
-      inputs.heaterCurrent = outputs.heaterRelay;
-      inputs.generatorRunning = outputs.ultrasoundEnable;
+      guard.watch();
+      guard.drive(outputs);
+      inputs.heaterCurrent(outputs.heaterRelay);
+      inputs.generatorRunning(outputs.ultrasoundEnable);
     }
   }
 

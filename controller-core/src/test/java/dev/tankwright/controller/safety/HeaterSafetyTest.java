@@ -3,8 +3,8 @@ package dev.tankwright.controller.safety;
 import static dev.tankwright.controller.IdealBoard.Feedback.FOLLOWS;
 import static dev.tankwright.controller.IdealBoard.Feedback.STUCK_OFF;
 import static dev.tankwright.controller.IdealBoard.Feedback.STUCK_ON;
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertFalse;
 
 import dev.tankwright.controller.ScanRig;
 import dev.tankwright.controller.board.Command;
@@ -14,6 +14,7 @@ import dev.tankwright.controller.board.NoticeKind;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Refusal;
+import dev.tankwright.trace.Requirement;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,7 +25,8 @@ class HeaterSafetyTest {
   @EnumSource(
       value = Phase.class,
       names = {"STANDBY", "DEGASSING", "CLEANING", "PAUSED", "COMPLETE", "DRAINING", "SELF_TEST"})
-  @DisplayName("SR-07 current through a heater that is off for 500 ms cuts off, in every phase")
+  @Requirement("SR-07")
+  @DisplayName("current through a heater that is off for 500 ms cuts off, in every phase")
   void weldedRelay(Phase phase) {
     ScanRig rig = ScanRig.in(phase).heaterCurrent(STUCK_ON);
     rig.advance(500).expectNoFault().expect(phase);
@@ -32,7 +34,8 @@ class HeaterSafetyTest {
   }
 
   @Test
-  @DisplayName("SR-07 a welded relay needs service: no reset clears it, cause gone or not")
+  @Requirement("SR-07")
+  @DisplayName("a welded relay needs service: no reset clears it, cause gone or not")
   void weldedRelayNeedsService() {
     ScanRig rig = ScanRig.selfTested().heaterCurrent(STUCK_ON).advance(510);
     rig.expectTrip(Fault.HEATER_RELAY_WELDED);
@@ -43,7 +46,8 @@ class HeaterSafetyTest {
   }
 
   @Test
-  @DisplayName("SR-07 a relay that opens late, within 500 ms, is not welded")
+  @Requirement("SR-07")
+  @DisplayName("a relay that opens late, within 500 ms, is not welded")
   void lateRelayIsNotWelded() {
     ScanRig rig = ScanRig.in(Phase.HEATING);
     for (int i = 0; i < 5; i++) {
@@ -54,7 +58,8 @@ class HeaterSafetyTest {
   }
 
   @Test
-  @DisplayName("SR-08 a heater that is on without current for 1 s locks out")
+  @Requirement("SR-08")
+  @DisplayName("a heater that is on without current for 1 s locks out")
   void noCurrent() {
     ScanRig rig = ScanRig.in(Phase.HEATING).heaterCurrent(STUCK_OFF);
     rig.advance(1_000).expectNoFault().expectDriven(true, false, false);
@@ -63,13 +68,15 @@ class HeaterSafetyTest {
   }
 
   @Test
-  @DisplayName("SR-08 a heater that is off needs no current")
+  @Requirement("SR-08")
+  @DisplayName("a heater that is off needs no current")
   void offNeedsNoCurrent() {
     ScanRig.in(Phase.CLEANING).heaterCurrent(STUCK_OFF).advance(20_000).expectNoFault();
   }
 
   @Test
-  @DisplayName("SR-15 a solution that warms less than 0.5 K in 240 s of heating locks out")
+  @Requirement("SR-15")
+  @DisplayName("a solution that warms less than 0.5 K in 240 s of heating locks out")
   void heatingWithoutEffect() {
     ScanRig rig = ScanRig.in(Phase.HEATING);
     rig.advance(239_900).expectNoFault().expectDriven(true, false, false);
@@ -78,7 +85,8 @@ class HeaterSafetyTest {
   }
 
   @Test
-  @DisplayName("SR-15 a solution that warms 0.6 K in every 240 s heats with effect")
+  @Requirement("SR-15")
+  @DisplayName("a solution that warms 0.6 K in every 240 s heats with effect")
   void heatingWithEffect() {
     ScanRig rig = ScanRig.in(Phase.HEATING);
     for (int i = 1; i <= 10; i++) {
@@ -88,9 +96,10 @@ class HeaterSafetyTest {
   }
 
   @Test
-  @DisplayName("SR-16 heating up longer than it may locks out")
+  @Requirement("SR-16")
+  @DisplayName("heating up longer than it may locks out")
   void heatUpTooLong() {
-    DeviceProfile hasty = DeviceProfile.sixLitre().with(Parameter.HEAT_UP_MAXIMUM, 60_000);
+    DeviceProfile hasty = ScanRig.PROFILE.with(Parameter.HEAT_UP_MAXIMUM, 60_000);
     ScanRig rig = ScanRig.in(Phase.HEATING, hasty);
     // The scan that accepted the start has seen the heating for 0 ms already.
     rig.advance(59_990).expectNoFault().expect(Phase.HEATING);

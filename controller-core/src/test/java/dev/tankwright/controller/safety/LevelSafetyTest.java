@@ -1,6 +1,6 @@
 package dev.tankwright.controller.safety;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
 
 import dev.tankwright.controller.ScanRig;
 import dev.tankwright.controller.board.Command;
@@ -9,6 +9,7 @@ import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Refusal;
+import dev.tankwright.trace.Requirement;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,7 +20,8 @@ class LevelSafetyTest {
   @EnumSource(
       value = Phase.class,
       names = {"HEATING", "DEGASSING", "CLEANING"})
-  @DisplayName("SR-09 heating or sounding over a dry tank cuts off within 100 ms")
+  @Requirement("SR-09")
+  @DisplayName("heating or sounding over a dry tank cuts off within 100 ms")
   void dryWhileInUse(Phase phase) {
     ScanRig rig = ScanRig.in(phase).level(false, false);
     rig.advance(50).expectNoFault().expect(phase);
@@ -29,15 +31,16 @@ class LevelSafetyTest {
   }
 
   @Test
-  @DisplayName("SR-09 the longest dry time that a profile may name still acts within 100 ms")
+  @Requirement("SR-09")
+  @DisplayName("the longest dry time that a profile may name still acts within 100 ms")
   void slowestProfileHoldsTheBound() {
-    DeviceProfile slow =
-        DeviceProfile.sixLitre().with(Parameter.DRY_TIME, Parameter.DRY_TIME.maximum());
+    DeviceProfile slow = ScanRig.PROFILE.with(Parameter.DRY_TIME, Parameter.DRY_TIME.maximum());
     ScanRig.in(Phase.HEATING, slow).level(false, false).advance(100).expectTrip(Fault.DRY_TANK);
   }
 
   @Test
-  @DisplayName("SR-09 a splash that uncovers the contact for less than 50 ms is no dry tank")
+  @Requirement("SR-09")
+  @DisplayName("a splash that uncovers the contact for less than 50 ms is no dry tank")
   void splashIsNotDry() {
     ScanRig rig = ScanRig.in(Phase.CLEANING);
     for (int i = 0; i < 20; i++) {
@@ -47,7 +50,8 @@ class LevelSafetyTest {
   }
 
   @Test
-  @DisplayName("SR-09 a tank that runs dry between two degassing pulses is found at the next pulse")
+  @Requirement("SR-09")
+  @DisplayName("a tank that runs dry between two degassing pulses is found at the next pulse")
   void dryBetweenPulses() {
     // Pulses of 6 s with 4 s between them; the heater rests.
     ScanRig rig = ScanRig.in(Phase.DEGASSING).advance(7_000).expectNothingDriven();
@@ -59,14 +63,16 @@ class LevelSafetyTest {
   }
 
   @Test
-  @DisplayName("SR-09 an empty tank at rest is no fault")
+  @Requirement("SR-09")
+  @DisplayName("an empty tank at rest is no fault")
   void emptyAtRest() {
     ScanRig.selfTested().level(false, false).advance(60_000).expectNoFault();
     ScanRig.in(Phase.PAUSED).level(false, false).advance(60_000).expectNoFault();
   }
 
   @Test
-  @DisplayName("SR-09 a start over a low level is refused with an advisory; a resume is refused")
+  @Requirement("SR-09")
+  @DisplayName("a start over a low level is refused with an advisory; a resume is refused")
   void startOverLowLevel() {
     ScanRig rig = ScanRig.selfTested().level(false, false).start(ScanRig.SHORT);
     rig.expectRefused(Command.START, Refusal.LEVEL_TOO_LOW).expect(Phase.STANDBY);
@@ -83,7 +89,8 @@ class LevelSafetyTest {
   @EnumSource(
       value = Phase.class,
       names = {"STANDBY", "PAUSED", "COMPLETE", "DRAINING"})
-  @DisplayName("SR-10 a wet fill mark over a dry minimum for 2 s cuts off")
+  @Requirement("SR-10")
+  @DisplayName("a wet fill mark over a dry minimum for 2 s cuts off")
   void levelContradiction(Phase phase) {
     ScanRig rig = ScanRig.in(phase).level(false, true);
     rig.advance(2_000).expectNoFault().expect(phase);

@@ -1,6 +1,6 @@
 package dev.tankwright.controller.safety;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
 
 import dev.tankwright.controller.ScanRig;
 import dev.tankwright.controller.board.Command;
@@ -8,6 +8,7 @@ import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.NoticeKind;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Refusal;
+import dev.tankwright.trace.Requirement;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,7 +18,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 class LidSafetyTest {
   @ParameterizedTest(name = "make contact {0}, break contact {1}")
   @CsvSource({"false, true", "false, false", "true, true"})
-  @DisplayName("SR-01 ultrasound stops in the very scan in which one contact stops saying closed")
+  @Requirement("SR-01")
+  @DisplayName("ultrasound stops in the very scan in which one contact stops saying closed")
   void soundStopsInTheSameScan(boolean make, boolean breaking) {
     ScanRig rig = ScanRig.in(Phase.CLEANING).advance(1_000).expectDriven(false, true, false);
     rig.lidContacts(make, breaking).scan(10).expectNothingDriven().expect(Phase.PAUSED);
@@ -28,7 +30,8 @@ class LidSafetyTest {
   @EnumSource(
       value = Phase.class,
       names = {"HEATING", "DEGASSING", "CLEANING"})
-  @DisplayName("SR-01 closing the lid restarts nothing; resuming on purpose does")
+  @Requirement("SR-01")
+  @DisplayName("closing the lid restarts nothing; resuming on purpose does")
   void closingRestartsNothing(Phase held) {
     ScanRig rig = ScanRig.in(held);
     boolean heats = rig.outputs.heaterRelay;
@@ -39,7 +42,8 @@ class LidSafetyTest {
   }
 
   @Test
-  @DisplayName("SR-01 a start over an open lid is refused with an advisory that drives nothing")
+  @Requirement("SR-01")
+  @DisplayName("a start over an open lid is refused with an advisory that drives nothing")
   void startOverOpenLid() {
     ScanRig rig = ScanRig.selfTested().lid(false).advance(100);
     rig.start(ScanRig.SHORT).expectRefused(Command.START, Refusal.LID_OPEN);
@@ -56,7 +60,8 @@ class LidSafetyTest {
   }
 
   @Test
-  @DisplayName("SR-01 an acknowledgement clears the advisory")
+  @Requirement("SR-01")
+  @DisplayName("an acknowledgement clears the advisory")
   void acknowledgeClearsAdvisory() {
     ScanRig rig = ScanRig.selfTested().lid(false).advance(100).start(ScanRig.SHORT);
     rig.press(Command.ACKNOWLEDGE).expectAccepted().expect(Phase.STANDBY).expectNoFault();
@@ -65,7 +70,8 @@ class LidSafetyTest {
 
   @ParameterizedTest(name = "both contacts say {0}")
   @CsvSource({"true", "false"})
-  @DisplayName("SR-02 contacts that contradict each other for 500 ms lock out, in any phase")
+  @Requirement("SR-02")
+  @DisplayName("contacts that contradict each other for 500 ms lock out, in any phase")
   void contradictionLocksOut(boolean both) {
     ScanRig rig = ScanRig.in(Phase.CLEANING).lidContacts(both, both);
     rig.advance(500).expectNoFault().expectNothingDriven().expect(Phase.PAUSED);
@@ -76,7 +82,8 @@ class LidSafetyTest {
   }
 
   @Test
-  @DisplayName("SR-02 a lid in motion, whose contacts change one after the other, is no fault")
+  @Requirement("SR-02")
+  @DisplayName("a lid in motion, whose contacts change one after the other, is no fault")
   void motionIsNoFault() {
     ScanRig rig = ScanRig.selfTested();
     for (int i = 0; i < 10; i++) {

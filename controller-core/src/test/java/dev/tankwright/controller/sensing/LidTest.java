@@ -1,10 +1,13 @@
 package dev.tankwright.controller.sensing;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertFalse;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Inputs;
+import dev.tankwright.controller.board.ProgramFlow;
+import dev.tankwright.trace.Requirement;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -12,53 +15,66 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** The lid filter: bounce below 10 ms, filter 20–50 ms on closing; common practice, no source. */
 class LidTest {
-  private final Lid lid = new Lid(DeviceProfile.sixLitre());
+  private final Measurements measured =
+      new Measurements(DeviceProfile.sixLitre(), new ProgramFlow());
+  private final Inputs inputs = new Inputs();
 
   @Test
-  @DisplayName("SR-01 the lid counts as closed after 50 ms of both contacts saying so")
+  @Requirement("SR-01")
+  @DisplayName("the lid counts as closed after 50 ms of both contacts saying so")
   void closesFiltered() {
     for (int ms = 0; ms < 50; ms += 10) {
-      lid.sense(true, false, 10);
-      assertFalse(lid.isClosed(), "after " + ms + " ms");
+      sense(true, false, 10);
+      assertFalse(measured.isLidClosed(), "after " + ms + " ms");
     }
-    lid.sense(true, false, 10);
-    assertTrue(lid.isClosed());
+    sense(true, false, 10);
+    assertTrue(measured.isLidClosed());
   }
 
   @Test
-  @DisplayName("SR-01 one bounce starts the filter anew")
+  @Requirement("SR-01")
+  @DisplayName("one bounce starts the filter anew")
   void bounces() {
     for (int i = 0; i < 5; i++) {
-      lid.sense(true, false, 10);
+      sense(true, false, 10);
     }
-    lid.sense(false, false, 10);
+    sense(false, false, 10);
     for (int i = 0; i < 5; i++) {
-      lid.sense(true, false, 10);
-      assertFalse(lid.isClosed());
+      sense(true, false, 10);
+      assertFalse(measured.isLidClosed());
     }
-    lid.sense(true, false, 10);
-    assertTrue(lid.isClosed());
+    sense(true, false, 10);
+    assertTrue(measured.isLidClosed());
   }
 
   @Test
-  @DisplayName("SR-01 a late scan before the lid closes does not shorten the filter")
+  @Requirement("SR-01")
+  @DisplayName("a late scan before the lid closes does not shorten the filter")
   void lateScanDoesNotShortenTheFilter() {
-    lid.sense(false, true, 10);
-    lid.sense(true, false, 90);
-    lid.sense(true, false, 10);
-    assertFalse(lid.isClosed(), "seen closed for 10 ms only");
+    sense(false, true, 10);
+    sense(true, false, 90);
+    sense(true, false, 10);
+    assertFalse(measured.isLidClosed(), "seen closed for 10 ms only");
   }
 
   @ParameterizedTest(name = "make contact {0}, break contact {1}")
   @CsvSource({"false, true, false", "false, false, true", "true, true, true"})
-  @DisplayName("SR-01 SR-02 one contact is enough to count as open, at once")
+  @Requirement({"SR-01", "SR-02"})
+  @DisplayName("one contact is enough to count as open, at once")
   void opensAtOnce(boolean make, boolean breaking, boolean contradictory) {
     for (int i = 0; i < 10; i++) {
-      lid.sense(true, false, 10);
+      sense(true, false, 10);
     }
-    assertTrue(lid.isClosed());
-    lid.sense(make, breaking, 10);
-    assertFalse(lid.isClosed());
-    assertEquals(contradictory, lid.isContradictory());
+    assertTrue(measured.isLidClosed());
+    sense(make, breaking, 10);
+    assertFalse(measured.isLidClosed());
+    assertEquals(contradictory, measured.isLidContradictory());
+  }
+
+  private void sense(boolean make, boolean breaking, int dtMs) {
+    inputs.millis += dtMs;
+    inputs.lidMakeContact(make);
+    inputs.lidBreakContact(breaking);
+    measured.sense(inputs);
   }
 }

@@ -1,7 +1,7 @@
 package dev.tankwright.controller.sensing;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertThrows;
 
 import dev.tankwright.controller.Converter;
 import org.junit.jupiter.api.DisplayName;
@@ -61,6 +61,15 @@ class Pt1000Test {
       assertEquals(milliC, Pt1000.milliCelsius(Pt1000.milliOhm(milliC)), milliC + " m°C");
     }
     assertEquals(850_000, Pt1000.milliCelsius(Pt1000.milliOhm(850_000)));
+  }
+
+  @Test
+  @DisplayName("halfway between two milli-degrees counts as the warmer one")
+  void halfwayIsWarmer() {
+    assertEquals(1_000_000, Pt1000.milliOhm(0));
+    assertEquals(1_000_004, Pt1000.milliOhm(1));
+    assertEquals(0, Pt1000.milliCelsius(1_000_001));
+    assertEquals(1, Pt1000.milliCelsius(1_000_002));
   }
 
   @Test

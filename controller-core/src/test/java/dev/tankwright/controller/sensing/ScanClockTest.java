@@ -1,11 +1,12 @@
 package dev.tankwright.controller.sensing;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertFalse;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Parameter;
+import dev.tankwright.trace.Requirement;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,43 +20,43 @@ class ScanClockTest {
   @ValueSource(ints = {0, 7, Integer.MAX_VALUE - 5, Integer.MIN_VALUE, -5, -1})
   @DisplayName("time passes evenly, also where the counter wraps or changes its sign")
   void wraps(int start) {
-    clock.sense(start);
-    assertEquals(0, clock.dtMs(), "nothing is known before the first scan");
+    clock.takeUp(start);
+    assertEquals(0, clock.sense(start), "nothing is known before the first scan");
     for (int i = 1; i <= 5; i++) {
-      clock.sense(start + 10 * i);
-      assertEquals(10, clock.dtMs());
+      assertEquals(10, clock.sense(start + 10 * i));
       assertFalse(clock.hasJumped() || clock.isStalled());
     }
   }
 
   @Test
-  @DisplayName("SR-14 a step up to the longest is a late scan, a longer one is a jump")
+  @Requirement("SR-14")
+  @DisplayName("a step up to the longest is a late scan, a longer one is a jump")
   void jumpsAhead() {
-    clock.sense(0);
-    clock.sense(LONGEST);
+    clock.takeUp(0);
+    assertEquals(LONGEST, clock.sense(LONGEST));
     assertFalse(clock.hasJumped());
-    assertEquals(LONGEST, clock.dtMs());
-    clock.sense(2 * LONGEST + 1);
+    int passed = clock.sense(2 * LONGEST + 1);
     assertTrue(clock.hasJumped());
-    assertEquals(LONGEST, clock.dtMs(), "no more time passes than one step may last");
+    assertEquals(LONGEST, passed, "no more time passes than one step may last");
   }
 
   @ParameterizedTest(name = "step {0}")
   @ValueSource(ints = {-1, -10, Integer.MIN_VALUE, Integer.MAX_VALUE})
-  @DisplayName("SR-14 a step backwards, however far, is a jump and never negative time")
+  @Requirement("SR-14")
+  @DisplayName("a step backwards, however far, is a jump and never negative time")
   void jumpsBack(int step) {
-    clock.sense(1_000);
-    clock.sense(1_000 + step);
+    clock.takeUp(1_000);
+    assertEquals(LONGEST, clock.sense(1_000 + step));
     assertTrue(clock.hasJumped());
-    assertEquals(LONGEST, clock.dtMs());
     clock.sense(1_000 + step + 10);
     assertFalse(clock.hasJumped(), "a jump lasts one scan");
   }
 
   @Test
-  @DisplayName("SR-14 a counter that stands still is stalled from the fifth scan on")
+  @Requirement("SR-14")
+  @DisplayName("a counter that stands still is stalled from the fifth scan on")
   void stalls() {
-    clock.sense(100);
+    clock.takeUp(100);
     clock.sense(110);
     for (int i = 1; i <= 4; i++) {
       clock.sense(110);
@@ -68,7 +69,8 @@ class ScanClockTest {
   }
 
   @Test
-  @DisplayName("SR-14 a counter that stands from power-up is found as well")
+  @Requirement("SR-14")
+  @DisplayName("a counter that stands from power-up is found as well")
   void stallsFromPowerUp() {
     for (int i = 0; i < 5; i++) {
       clock.sense(0);
@@ -77,12 +79,11 @@ class ScanClockTest {
   }
 
   @Test
-  @DisplayName("taken up anew, the next scan counts as 0 ms whatever the counter says")
-  void restarts() {
-    clock.sense(100);
-    clock.restart();
-    clock.sense(5_000_000);
-    assertEquals(0, clock.dtMs());
+  @DisplayName("taken up anew, time counts from what stands on the counter, whatever came before")
+  void takesUp() {
+    clock.takeUp(100);
+    clock.takeUp(5_000_000);
+    assertEquals(10, clock.sense(5_000_010));
     assertFalse(clock.hasJumped());
   }
 }

@@ -1,14 +1,15 @@
 package dev.tankwright.controller.sequence;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertFalse;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import dev.tankwright.controller.Noted;
 import dev.tankwright.controller.ScanRig;
 import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.NoticeKind;
+import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
@@ -134,6 +135,30 @@ class CycleTest {
     assertEquals(41_500, tally.maximumMilliC(), 25);
     assertEquals(40_500, tally.meanMilliC(), 50);
     assertTrue(tally.faultBits() != 0);
+  }
+
+  @Test
+  @DisplayName("a drained tank owes degassing again, and both are announced in their scans")
+  void drainedAndDegassed() {
+    ScanRig rig = ScanRig.in(Phase.DEGASSING);
+    rig.until(Phase.CLEANING, 20_010).expectNoted(NoticeKind.SOLUTION_DEGASSED, 0);
+    rig.press(Command.STOP).advance(10);
+    assertFalse(rig.outputs.panel.degasOwed);
+    rig.press(Command.DRAIN).level(false, false).until(Phase.STANDBY, 60_020);
+    rig.expectNoted(NoticeKind.SOLUTION_DRAINED, 0);
+    assertTrue(rig.outputs.panel.degasOwed);
+  }
+
+  @Test
+  @DisplayName("the setpoint is reached at the dead band below it, and not a milli-degree earlier")
+  void warmAtTheDeadBand() {
+    ScanRig rig = ScanRig.selfTested().warm(40).advance(10);
+    int bath = rig.outputs.panel.temperatureMilliC;
+    int reached = bath + rig.profile.get(Parameter.DEAD_BAND);
+    rig.start(new Recipe(Programme.MEDIUM, reached + 1, 1_000, 1_000)).advance(100);
+    rig.expect(Phase.HEATING).press(Command.STOP);
+    rig.start(new Recipe(Programme.MEDIUM, reached, 1_000, 1_000)).advance(10);
+    rig.expect(Phase.DEGASSING);
   }
 
   private static List<Phase> phasesSinceStart(ScanRig rig) {

@@ -1,8 +1,9 @@
 package dev.tankwright.controller.sequence;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertFalse;
+import static dev.tankwright.trace.CountedAssertions.assertNotNull;
+import static dev.tankwright.trace.CountedAssertions.assertThrows;
 
 import dev.tankwright.controller.ScanRig;
 import dev.tankwright.controller.board.Command;
@@ -10,7 +11,9 @@ import dev.tankwright.controller.board.NoticeKind;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
+import dev.tankwright.trace.Requirement;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
@@ -26,6 +29,7 @@ class PhaseTableTest {
   private static final Map<Trigger, UnaryOperator<ScanRig>> CAUSES =
       Map.ofEntries(
           Map.entry(Trigger.SELF_TEST_PASSED, PhaseTableTest::await),
+          Map.entry(Trigger.CYCLE_FOUND, PhaseTableTest::await),
           Map.entry(Trigger.STARTED, rig -> rig.start(ScanRig.SHORT)),
           Map.entry(Trigger.WARM_AND_DEGAS_OWED, PhaseTableTest::await),
           Map.entry(Trigger.WARM, rig -> rig.warm(ScanRig.WARM).advance(10)),
@@ -61,7 +65,8 @@ class PhaseTableTest {
   }
 
   @TestFactory
-  @DisplayName("SR-01 SR-03 every line of the table is driven by its cause, and only there")
+  @Requirement({"SR-01", "SR-03"})
+  @DisplayName("every line of the table is driven by its cause, and only there")
   Stream<DynamicTest> everyLineIsDriven() {
     return PhaseTable.lines().stream()
         .map(
@@ -90,6 +95,7 @@ class PhaseTableTest {
               .start(new Recipe(Programme.DEGAS_ONLY, 40_000, 1_000, 0))
               .warm(ScanRig.WARM)
               .advance(10);
+      case CYCLE_FOUND -> ScanRig.in(Phase.CLEANING).cutPower(60).scan(10);
       case RESUMED_DEGASSING -> ScanRig.in(Phase.DEGASSING).press(Command.PAUSE);
       case RESUMED_CLEANING -> ScanRig.in(Phase.CLEANING).press(Command.PAUSE);
       default -> ScanRig.in(line.from());
@@ -124,7 +130,18 @@ class PhaseTableTest {
   }
 
   @Test
-  @DisplayName("SR-03 every phase but the lockout itself leads to the lockout by a fault")
+  @DisplayName("a table that names a phase and a trigger twice is refused, with both names")
+  void secondLineIsRefused() {
+    Transition first = PhaseTable.lines().get(0);
+    Transition second = new Transition(first.from(), first.trigger(), Phase.LOCKOUT, "again");
+    IllegalStateException refused =
+        assertThrows(IllegalStateException.class, () -> PhaseTable.index(List.of(first, second)));
+    assertEquals("SELF_TEST names SELF_TEST_PASSED twice", refused.getMessage());
+  }
+
+  @Test
+  @Requirement("SR-03")
+  @DisplayName("every phase but the lockout itself leads to the lockout by a fault")
   void everyPhaseLocksOut() {
     for (Phase phase : Phase.values()) {
       assertEquals(Phase.LOCKOUT, PhaseTable.after(phase, Trigger.FAULT_LATCHED));
@@ -132,7 +149,8 @@ class PhaseTableTest {
   }
 
   @Test
-  @DisplayName("SR-01 a running phase is entered from rest by a start or a resume only")
+  @Requirement("SR-01")
+  @DisplayName("a running phase is entered from rest by a start or a resume only")
   void runningIsEnteredOnPurpose() {
     for (Transition line : PhaseTable.lines()) {
       if (line.to().isRunning() && !line.from().isRunning()) {

@@ -1,6 +1,6 @@
 package dev.tankwright.controller.sequence;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
 
 import dev.tankwright.controller.ScanRig;
 import dev.tankwright.controller.board.Command;
@@ -11,6 +11,7 @@ import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.controller.board.Refusal;
+import dev.tankwright.trace.Requirement;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
@@ -41,7 +42,8 @@ class StartRefusalTest {
 
   @ParameterizedTest(name = "{0}: {1}")
   @MethodSource("hindrances")
-  @DisplayName("SR-01 SR-09 a start that something hinders is refused and nothing is driven")
+  @Requirement({"SR-01", "SR-09"})
+  @DisplayName("a start that something hinders is refused and nothing is driven")
   void hinderedStart(String name, Refusal refusal, Consumer<ScanRig> world) {
     ScanRig rig = ScanRig.selfTested();
     world.accept(rig);
@@ -69,7 +71,8 @@ class StartRefusalTest {
 
   @ParameterizedTest(name = "{0}: accepted {1}")
   @MethodSource("recipes")
-  @DisplayName("SR-04 only a recipe within the profile's limits is accepted")
+  @Requirement("SR-04")
+  @DisplayName("only a recipe within the profile's limits is accepted")
   void recipeLimits(Recipe recipe, boolean accepted) {
     ScanRig rig = ScanRig.selfTested().start(recipe);
     if (accepted) {
@@ -89,7 +92,7 @@ class StartRefusalTest {
   @Test
   @DisplayName("self test waits, without a fault, for contacts and mains to be in order")
   void selfTestWaits() {
-    DeviceProfile slow = DeviceProfile.sixLitre().with(Parameter.VALVE_TIME, 30_000);
+    DeviceProfile slow = ScanRig.PROFILE.with(Parameter.VALVE_TIME, 30_000);
     ScanRig rig = ScanRig.poweredUp(slow).mains(false).advance(60_000).expect(Phase.SELF_TEST);
     rig.mains(true).valveJammed(false, false).advance(20_000).expect(Phase.SELF_TEST);
     rig.valveFree().advance(500).expectNoFault().expect(Phase.SELF_TEST);

@@ -1,0 +1,144 @@
+package dev.tankwright.controller.memory;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import dev.tankwright.controller.board.StateWords;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+class KeeperTest {
+  /** Something with three words to keep that notes what it is told. */
+  private static final class Notebook implements Kept {
+    final List<String> told = new ArrayList<>();
+    private final int version;
+    private int[] words = {0, 0, 0};
+    private boolean wants;
+
+    Notebook(int version) {
+      this.version = version;
+    }
+
+    void change(int... changed) {
+      words = changed;
+      wants = true;
+    }
+
+    @Override
+    public int keptWords() {
+      return words.length;
+    }
+
+    @Override
+    public int keptVersion() {
+      return version;
+    }
+
+    @Override
+    public boolean wantsKeeping() {
+      return wants;
+    }
+
+    @Override
+    public void keep(StateWords out) {
+      for (int word : words) {
+        out.carry(word);
+      }
+      wants = false;
+    }
+
+    @Override
+    public void recall(StateWords in, int secondsOff) {
+      told.add(in.carry(0) + " " + in.carry(0) + " " + in.carry(0) + " after " + secondsOff + " s");
+    }
+
+    @Override
+    public void recallFailed() {
+      told.add("failed");
+    }
+  }
+
+  private static final int ROOM = KeptRecord.octets(3);
+
+  private final ByteMemory memory = new ByteMemory(2 * ROOM);
+
+  @Test
+  @DisplayName("SR-18 at the first power-up nothing is recalled and nothing has failed")
+  void firstPowerUp() {
+    assertEquals(Loaded.EMPTY, powerUp(List.of()));
+    assertEquals(0, memory.writes());
+  }
+
+  @Test
+  @DisplayName("SR-18 what was kept after a scan comes back with the time without supply")
+  void comesBack() {
+    keepScans();
+    assertEquals(Loaded.INTACT, powerUp(List.of("4 5 -6 after 60 s")));
+  }
+
+  @Test
+  @DisplayName("SR-18 a scan that changed nothing writes nothing")
+  void writesOnlyWhatChanged() {
+    keepScans();
+    int before = memory.writes();
+    Notebook notebook = new Notebook(1);
+    Keeper keeper = new Keeper(memory, notebook);
+    keeper.powerUp(1);
+    keeper.afterScan();
+    assertEquals(before, memory.writes());
+  }
+
+  @Test
+  @DisplayName("SR-18 one copy lost: the other is recalled, and there are two again at once")
+  void heals() {
+    keepScans();
+    memory.flip(100);
+    assertEquals(Loaded.ONE_COPY_DAMAGED, powerUp(List.of("4 5 -6 after 60 s")));
+    assertEquals(Loaded.INTACT, powerUp(List.of("4 5 -6 after 60 s")));
+  }
+
+  @Test
+  @DisplayName("SR-18 damage in both copies is told as failed, and so is another version")
+  void fails() {
+    keepScans();
+    assertEquals(Loaded.OTHER_VERSION, powerUp(2, List.of("failed")));
+    memory.flip(100);
+    memory.flip(ROOM * Byte.SIZE + 100);
+    assertEquals(Loaded.DAMAGED, powerUp(List.of("failed")));
+  }
+
+  @Test
+  @DisplayName("a memory that is too small is refused")
+  void tooSmall() {
+    ByteMemory small = new ByteMemory(2 * ROOM - 1);
+    Notebook notebook = new Notebook(1);
+    assertThrows(IllegalArgumentException.class, () -> new Keeper(small, notebook));
+  }
+
+  private void keepScans() {
+    Notebook notebook = new Notebook(1);
+    Keeper keeper = new Keeper(memory, notebook);
+    keeper.powerUp(0);
+    notebook.change(1, 2, 3);
+    keeper.afterScan();
+    notebook.change(4, 5, -6);
+    keeper.afterScan();
+    keeper.afterScan();
+    // A third save, so that both copies hold the same.
+    notebook.change(4, 5, -6);
+    keeper.afterScan();
+  }
+
+  private Loaded powerUp(List<String> told) {
+    return powerUp(1, told);
+  }
+
+  private Loaded powerUp(int version, List<String> told) {
+    Notebook notebook = new Notebook(version);
+    Loaded loaded = new Keeper(memory, notebook).powerUp(60);
+    assertEquals(told, notebook.told);
+    return loaded;
+  }
+}

@@ -1,0 +1,159 @@
+package dev.tankwright.controller.memory;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+class KeptRecordTest {
+  private static final int WORDS = 5;
+  private static final int ROOM = KeptRecord.octets(WORDS) + 7;
+  private static final int BASE = 3;
+  private static final int VERSION = 2;
+
+  private final ByteMemory memory = new ByteMemory(BASE + 2 * ROOM);
+  private final KeptRecord record = new KeptRecord(memory, BASE, ROOM, WORDS, VERSION);
+  private final int[] loaded = {1, 2, 3, 4, 5};
+
+  @Test
+  @DisplayName("SR-18 what was never written is empty, and the words stay as they were")
+  void neverWritten() {
+    assertEquals(Loaded.EMPTY, record.load(loaded));
+    assertArrayEquals(new int[] {1, 2, 3, 4, 5}, loaded);
+  }
+
+  @Test
+  @DisplayName("SR-18 what was saved comes back, save after save, extreme words included")
+  void comesBack() {
+    int[] words = {0, -1, Integer.MIN_VALUE, Integer.MAX_VALUE, 0};
+    for (int i = 0; i < 1_000; i++) {
+      words[4] = i;
+      record.save(words);
+      assertEquals(Loaded.INTACT, record.load(loaded));
+      assertArrayEquals(words, loaded);
+    }
+  }
+
+  @Test
+  @DisplayName("SR-18 a later save writes each octet of one copy and the mark of it twice, no more")
+  void writesOneCopy() {
+    record.save(numbered(1));
+    int before = memory.writes();
+    record.save(numbered(2));
+    assertEquals(KeptRecord.octets(WORDS) + 1, memory.writes() - before);
+  }
+
+  @Test
+  @DisplayName("SR-18 nothing outside the two rooms is touched")
+  void staysInItsRooms() {
+    ByteMemory wide = new ByteMemory(BASE + 2 * ROOM + 10);
+    wide.fill(0, wide.size(), 0x77);
+    KeptRecord inside = new KeptRecord(wide, BASE, ROOM, WORDS, VERSION);
+    for (int i = 0; i < 4; i++) {
+      inside.save(numbered(i));
+    }
+    for (int address = 0; address < wide.size(); address++) {
+      int within = (address - BASE) % ROOM;
+      boolean used = address >= BASE && address < BASE + 2 * ROOM && within < ROOM - 7;
+      assertTrue(used || wide.read(address) == 0x77, "octet " + address);
+    }
+  }
+
+  @Test
+  @DisplayName("SR-18 numbers of saves wrap without the older copy becoming the newer one")
+  void sequenceWraps() {
+    Copy first = new Copy(memory, BASE, ROOM);
+    Copy second = new Copy(memory, BASE + ROOM, ROOM);
+    for (int start : new int[] {Integer.MAX_VALUE - 2, -3}) {
+      first.write(start, VERSION, numbered(-1), WORDS);
+      second.write(start - 1, VERSION, numbered(-2), WORDS);
+      for (int i = 0; i < 6; i++) {
+        assertEquals(Loaded.INTACT, record.load(loaded));
+        assertArrayEquals(numbered(i - 1), loaded, "save " + i + " from " + start);
+        record.save(numbered(i));
+      }
+    }
+  }
+
+  @Test
+  @DisplayName("SR-18 a memory that reads all zeros, or the same anything, is damaged")
+  void uniform() {
+    for (int octet = 0; octet < NonVolatile.ERASED; octet++) {
+      memory.fill(0, memory.size(), octet);
+      assertEquals(Loaded.DAMAGED, record.load(loaded), "octet " + octet);
+    }
+  }
+
+  @Test
+  @DisplayName("SR-18 one copy lost is told and the other used; saving makes two of it again")
+  void oneCopyLost() {
+    for (int lost = 0; lost < 2; lost++) {
+      record.save(numbered(1));
+      record.save(numbered(1));
+      memory.fill(BASE + lost * ROOM, BASE + (lost + 1) * ROOM, 0x20 + lost);
+      assertEquals(Loaded.ONE_COPY_DAMAGED, record.load(loaded));
+      assertArrayEquals(numbered(1), loaded);
+      record.save(numbered(2));
+      assertEquals(Loaded.INTACT, record.load(loaded));
+      assertArrayEquals(numbered(2), loaded);
+    }
+  }
+
+  @Test
+  @DisplayName("SR-18 both copies lost is told, and a save makes two good ones")
+  void bothLost() {
+    memory.fill(0, memory.size(), 0x20);
+    assertEquals(Loaded.DAMAGED, record.load(loaded));
+    assertArrayEquals(new int[] {1, 2, 3, 4, 5}, loaded);
+    record.save(numbered(3));
+    assertEquals(Loaded.INTACT, record.load(loaded));
+    assertArrayEquals(numbered(3), loaded);
+  }
+
+  @Test
+  @DisplayName("SR-18 a record of another version or length is told, refused and replaced")
+  void otherVersion() {
+    KeptRecord later = new KeptRecord(memory, BASE, ROOM, WORDS, VERSION + 1);
+    KeptRecord shorter = new KeptRecord(memory, BASE, ROOM, WORDS - 1, VERSION);
+    for (KeptRecord other : new KeptRecord[] {later, shorter}) {
+      other.save(numbered(1));
+      other.save(numbered(2));
+      assertEquals(Loaded.OTHER_VERSION, record.load(loaded));
+      assertArrayEquals(new int[] {1, 2, 3, 4, 5}, loaded);
+      record.save(numbered(3));
+      assertEquals(Loaded.OTHER_VERSION, other.load(new int[WORDS]));
+      int[] own = new int[WORDS];
+      assertEquals(Loaded.INTACT, record.load(own));
+      assertArrayEquals(numbered(3), own);
+    }
+  }
+
+  @Test
+  @DisplayName("a record that does not fit its room, or the memory, is refused with the numbers")
+  void doesNotFit() {
+    int least = KeptRecord.octets(WORDS);
+    assertRefused("at most 4; not 5", least - 1, WORDS);
+    assertRefused("at least 1 word", ROOM, 0);
+    assertRefused("at most", ROOM, Integer.MAX_VALUE);
+    assertRefused("do not lie in a memory of " + memory.size(), ROOM + 1, WORDS);
+  }
+
+  private void assertRefused(String why, int room, int words) {
+    IllegalArgumentException refused =
+        assertThrows(
+            IllegalArgumentException.class,
+            () -> new KeptRecord(memory, BASE, room, words, VERSION));
+    assertTrue(refused.getMessage().contains(why), refused.getMessage());
+  }
+
+  private static int[] numbered(int number) {
+    int[] words = new int[WORDS];
+    for (int i = 0; i < WORDS; i++) {
+      words[i] = number * 1_000_003 + i;
+    }
+    return words;
+  }
+}

@@ -1,0 +1,42 @@
+package dev.tankwright.loop;
+
+import dev.tankwright.controller.board.Outputs;
+import dev.tankwright.controller.board.Panel;
+import dev.tankwright.controller.board.Phase;
+
+/** What a board's pins and panel are without supply. */
+final class Darkness {
+  private Darkness() {}
+
+  /**
+   * Takes every output away. There is no phase without a controller; the words say the one with
+   * which the next controller begins.
+   */
+  static void fall(Outputs outputs) {
+    outputs.heaterRelay = false;
+    outputs.cutOffRelay = false;
+    outputs.ultrasoundEnable = false;
+    outputs.drivePermille = 0;
+    outputs.driveFrequencyHz = 0;
+    outputs.drainValveOpen = false;
+    outputs.buzzer = false;
+    outputs.watchdogPulse = false;
+    fall(outputs.panel);
+  }
+
+  private static void fall(Panel panel) {
+    panel.phase = Phase.SELF_TEST;
+    panel.fault = null;
+    panel.refusal = null;
+    panel.temperatureMilliC = 0;
+    panel.temperatureValid = false;
+    panel.setpointMilliC = 0;
+    panel.remainingMs = 0;
+    panel.degasOwed = false;
+    panel.solutionDue = false;
+    panel.drainDue = false;
+    panel.foilDue = false;
+    panel.keepingWarm = false;
+    panel.lidOpen = false;
+  }
+}
