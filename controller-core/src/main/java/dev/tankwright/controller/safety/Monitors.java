@@ -55,6 +55,12 @@ final class Monitors {
     return true;
   }
 
+  /** In what time anything may be found if nothing changes, ms; 0 while something is news. */
+  int changesInMs(Watch w) {
+    int timed = Math.min(timers.expiresInMs(), times.changesInMs(w));
+    return w.hasNews() ? 0 : Math.min(window.endsInMs(), timed);
+  }
+
   private void look(Watch w, boolean windowOver) {
     if (windowOver || w.hasNews()) {
       w.takeNews();

@@ -37,6 +37,12 @@ final class TimeMonitors {
     return heats || dryTank.isLow() || stuckCommand.isListening() || clock.holds(w);
   }
 
+  /** In what time any of them may find something if nothing changes, ms. */
+  int changesInMs(Watch w) {
+    int heat = Math.min(heatingEffect.judgesInMs(w), heatUpTime.expiresInMs(w));
+    return Math.min(heat, Math.min(dryTank.dryInMs(), stuckCommand.silentInMs()));
+  }
+
   boolean isDry() {
     return dryTank.isDry();
   }
