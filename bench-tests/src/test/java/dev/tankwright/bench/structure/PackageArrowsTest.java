@@ -40,7 +40,7 @@ class PackageArrowsTest {
       Map.ofEntries(
           Map.entry("controller.board", List.of()),
           Map.entry("controller.memory", List.of("controller.board")),
-          Map.entry("controller.sensing", List.of("controller.board")),
+          Map.entry("controller.sensing", List.of("controller.board", "controller.memory")),
           Map.entry("controller.drive", List.of("controller.board", "controller.sensing")),
           Map.entry(
               "controller.safety",
