@@ -125,9 +125,8 @@ class PackageArrowsTest {
         .check(MAIN);
   }
 
-  // What a record, lists of lines and of monitors and a check of null need; none is reached from
-  // scan,
-  // as the test of its instructions shows.
+  // What a record, a list of lines, the joined lists of monitors and a check of null need; none of
+  // it is reached from the scan, as the test of its instructions shows.
   private static DescribedPredicate<JavaClass> plainData() {
     return JavaClass.Predicates.resideInAnyPackage("java.lang.runtime", "java.lang.invoke")
         .or(JavaClass.Predicates.type(List.class))
