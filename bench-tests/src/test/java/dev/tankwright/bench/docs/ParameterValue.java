@@ -8,6 +8,7 @@ import java.math.BigDecimal;
 final class ParameterValue {
   private static final int SECOND = 1_000;
   private static final int MINUTE = 60_000;
+  private static final int SECONDS_PER_HOUR = 3_600;
 
   private ParameterValue() {}
 
@@ -25,6 +26,8 @@ final class ParameterValue {
       case MILLI_CELSIUS -> scaled(value, 3) + " °C";
       case MILLI_KELVIN -> scaled(value, 3) + " K";
       case MILLISECONDS -> time(value);
+      case SECONDS -> longTime(value);
+      case WATT -> value + " W";
       case HERTZ -> value + " Hz";
       case PERMILLE -> scaled(value, 1) + " %";
       case MILLI_OHM -> scaled(value, 3) + " ohm";
@@ -37,6 +40,11 @@ final class ParameterValue {
       return millis / MINUTE + " min";
     }
     return millis >= SECOND && millis % SECOND == 0 ? millis / SECOND + " s" : millis + " ms";
+  }
+
+  private static String longTime(int seconds) {
+    boolean hours = seconds % SECONDS_PER_HOUR == 0;
+    return hours ? seconds / SECONDS_PER_HOUR + " h" : seconds + " s";
   }
 
   private static String scaled(int value, int decimals) {
