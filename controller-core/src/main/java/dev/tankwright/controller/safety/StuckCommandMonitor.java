@@ -55,7 +55,7 @@ final class StuckCommandMonitor extends Monitor {
 
   @Override
   boolean delaysReset(Watch w) {
-    return repeated;
+    return isListening();
   }
 
   @Override
