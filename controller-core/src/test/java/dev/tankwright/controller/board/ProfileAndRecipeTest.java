@@ -34,9 +34,11 @@ class ProfileAndRecipeTest {
     assertEquals(parameter.minimum(), parameter.check(parameter.minimum()));
     assertEquals(parameter.maximum(), parameter.check(parameter.maximum()));
     assertTrue(parameter.minimum() < parameter.maximum());
-    boolean aTime = parameter.key().matches(".*-(time|filter|period|on|off|maximum|tail)");
-    boolean aCount = parameter == Parameter.SETPOINT_MAXIMUM;
-    assertEquals(aTime && !aCount, parameter.unit() == Unit.MILLISECONDS, parameter.key());
+    boolean aTime =
+        parameter.key().matches(".*-(time|filter|period|on|off|maximum|tail|window|gap)");
+    boolean noTime =
+        parameter == Parameter.SETPOINT_MAXIMUM || parameter == Parameter.POWER_CUTS_MAXIMUM;
+    assertEquals(aTime && !noTime, parameter.unit() == Unit.MILLISECONDS, parameter.key());
   }
 
   @Test
