@@ -1,5 +1,6 @@
 package dev.tankwright.controller;
 
+import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Outputs;
 import dev.tankwright.controller.board.Panel;
 import dev.tankwright.controller.board.Phase;
@@ -24,6 +25,7 @@ final class Indications {
   private boolean alarm;
   private Panel shownOn;
   private int dues;
+  private Fault worst;
 
   Indications(Sequence sequence, Measurements measured, FaultLatch faults) {
     this.sequence = sequence;
@@ -33,45 +35,47 @@ final class Indications {
 
   void show(Outputs outputs) {
     Panel panel = outputs.panel;
-    if (sequence.phase() != phase) {
-      enter(sequence.phase());
+    if (measured.hasChanged() || isNews(panel)) {
+      showAll(panel);
     }
-    if (panel != shownOn || panel.phase != phase || sequence.dues() != dues) {
-      showStanding(panel);
-    }
-    showFaultAndRefusal(panel);
-    panel.temperatureMilliC = measured.control().milliC();
-    panel.temperatureValid = measured.control().isValid();
     panel.remainingMs = sequence.remainingMs();
-    panel.lidOpen = !measured.isLidClosed();
-    if (sequence.hasJustRefused()) {
-      buzzer.beep(REFUSAL_BEEP_MS);
-    }
     outputs.buzzer = buzzer.sound(alarm, measured.dtMs());
   }
 
-  // What stands for minutes is written when it changes, or when the panel is another one.
-  private void showStanding(Panel panel) {
+  // What stands for long is written when it changes, or when the panel is another one.
+  private boolean isNews(Panel panel) {
+    return sequence.phase() != phase
+        || sequence.dues() != dues
+        || faults.worst() != worst
+        || panel != shownOn;
+  }
+
+  private void showAll(Panel panel) {
+    if (sequence.phase() != phase) {
+      enter(sequence.phase());
+    }
+    if (sequence.hasJustRefused()) {
+      buzzer.beep(REFUSAL_BEEP_MS);
+    }
     shownOn = panel;
-    dues = sequence.dues();
+    worst = faults.worst();
     panel.phase = phase;
+    panel.fault = worst;
+    panel.refusal = sequence.refusal();
+    panel.temperatureMilliC = measured.control().milliC();
+    panel.temperatureValid = measured.control().isValid();
+    panel.lidOpen = !measured.isLidClosed();
     panel.setpointMilliC = sequence.setpointMilliC();
+    showDues(panel);
+  }
+
+  private void showDues(Panel panel) {
+    dues = sequence.dues();
     panel.degasOwed = (dues & Dues.DEGAS_OWED) != 0;
     panel.solutionDue = (dues & Dues.SOLUTION) != 0;
     panel.drainDue = (dues & Dues.DRAIN) != 0;
     panel.foilDue = (dues & Dues.FOIL) != 0;
     panel.keepingWarm = (dues & Dues.KEEPING_WARM) != 0;
-  }
-
-  // A reference is stored only when it is another one: for the collector each store costs more than
-  // the comparison.
-  private void showFaultAndRefusal(Panel panel) {
-    if (panel.fault != faults.worst()) {
-      panel.fault = faults.worst();
-    }
-    if (panel.refusal != sequence.refusal()) {
-      panel.refusal = sequence.refusal();
-    }
   }
 
   private void enter(Phase entered) {
@@ -82,6 +86,16 @@ final class Indications {
     } else if (entered == Phase.COMPLETE) {
       buzzer.beep(COMPLETE_BEEP_MS);
     }
+  }
+
+  /** Lets time pass in which nothing changes. */
+  void catchUp(int dtMs) {
+    buzzer.sound(alarm, dtMs);
+  }
+
+  /** In what time anything here changes by itself, ms. */
+  int changesInMs() {
+    return buzzer.endsInMs();
   }
 
   void carry(StateWords state) {

@@ -12,7 +12,7 @@ import dev.tankwright.controller.sequence.Sequence;
  */
 final class KeepingRule {
   /** How many words are kept. */
-  static final int WORDS = 61;
+  static final int WORDS = 60;
 
   /** Version of the layout of these words. */
   static final int VERSION = 1;
@@ -35,11 +35,11 @@ final class KeepingRule {
   }
 
   /** True when something has changed that is worth keeping at once. */
-  boolean wants() {
+  boolean wants(long uptimeMs) {
     return sequence.phase() != phase
         || faults.bits() != faultBits
         || sequence.dues() != dues
-        || journal.uptimeMs() >= againMs;
+        || uptimeMs >= againMs;
   }
 
   /** Takes note that everything has just been kept. */

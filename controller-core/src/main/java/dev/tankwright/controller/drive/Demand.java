@@ -2,6 +2,9 @@ package dev.tankwright.controller.drive;
 
 /** What the sequence asks for, in the words of the process. A struct. */
 public final class Demand {
+  /** True until the drives have taken note of what is asked for. */
+  public boolean isNew;
+
   /** Temperature to hold, m°C; 0 when nothing is to be heated. */
   public int heatToMilliC;
 

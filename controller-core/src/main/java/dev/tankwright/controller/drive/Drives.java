@@ -27,10 +27,23 @@ public final class Drives {
   /** Works out what is wanted in this scan. */
   public void shape(Demand demand, Measurements measurements) {
     int dtMs = measurements.dtMs();
-    wanted.heater = heater.regulate(demand.heatToMilliC, measurements.control(), dtMs);
+    if (heater.keepsTime() || demand.isNew || measurements.hasChanged()) {
+      wanted.heater = heater.regulate(demand.heatToMilliC, measurements.control(), dtMs);
+      wanted.drain = demand.drain;
+      demand.isNew = false;
+    }
     ultrasound.shape(demand.sound, dtMs, wanted);
-    wanted.drain = demand.drain;
     flow.pass(ProgramFlow.SHAPED);
+  }
+
+  /** Lets time pass in which nothing changes but the frequency of a sweep. */
+  public void glide(Demand demand, int dtMs) {
+    ultrasound.shape(demand.sound, dtMs, wanted);
+  }
+
+  /** In what time anything is wanted otherwise by itself, ms; 0 where it may be at any time. */
+  public int changesInMs(Demand demand) {
+    return heater.keepsTime() || demand.isNew ? 0 : ultrasound.switchesInMs(demand.sound, wanted);
   }
 
   /** Captures or restores what outlasts a scan. */

@@ -20,6 +20,11 @@ final class HeaterRegulator {
     proportionalIntegral = new ProportionalIntegralRegulation(profile);
   }
 
+  /** True when regulation depends on time and not on temperature alone. */
+  boolean keepsTime() {
+    return proportional;
+  }
+
   /**
    * Tells whether the heater should be on.
    *

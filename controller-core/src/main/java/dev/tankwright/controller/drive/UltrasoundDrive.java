@@ -1,6 +1,7 @@
 package dev.tankwright.controller.drive;
 
 import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.HoldTimer;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.StateWords;
 
@@ -22,6 +23,9 @@ final class UltrasoundDrive {
   private int pulseElapsedMs;
   private int sweepElapsedMs;
 
+  // True from the first scan of a drive to the one that ends it.
+  private boolean driving = true;
+
   UltrasoundDrive(DeviceProfile profile) {
     pulseOnMs = profile.get(Parameter.PULSE_ON);
     pulsePeriodMs = pulseOnMs + profile.get(Parameter.PULSE_OFF);
@@ -37,20 +41,32 @@ final class UltrasoundDrive {
       pulse(dtMs, wanted);
     } else if (sound == Sound.SWEPT) {
       sweep(dtMs, wanted);
-    } else {
+    } else if (driving) {
       pulseElapsedMs = 0;
       sweepElapsedMs = 0;
       drive(false, 0, 0, wanted);
+      driving = false;
     }
   }
 
+  /** In what time the drive is switched by itself, ms; a sweep switches nothing. */
+  int switchesInMs(Sound sound, Wanted wanted) {
+    if (sound != Sound.PULSED) {
+      return HoldTimer.NEVER;
+    }
+    boolean on = pulseElapsedMs < pulseOnMs;
+    return on == wanted.ultrasound ? (on ? pulseOnMs : pulsePeriodMs) - pulseElapsedMs : 0;
+  }
+
   private void pulse(int dtMs, Wanted wanted) {
+    driving = true;
     boolean on = pulseElapsedMs < pulseOnMs;
     pulseElapsedMs = within(pulsePeriodMs, pulseElapsedMs + dtMs);
     drive(on, 1_000, centreHz, wanted);
   }
 
   private void sweep(int dtMs, Wanted wanted) {
+    driving = true;
     drive(true, levelPermille, centreHz + sweepOffsetHz(), wanted);
     sweepElapsedMs = within(sweepPeriodMs, sweepElapsedMs + dtMs);
   }
@@ -75,5 +91,6 @@ final class UltrasoundDrive {
   void carry(StateWords state) {
     pulseElapsedMs = state.carry(pulseElapsedMs);
     sweepElapsedMs = state.carry(sweepElapsedMs);
+    driving = true;
   }
 }

@@ -28,6 +28,16 @@ final class DryTankMonitor extends Monitor {
     return w.driven.inUse() || w.wanted.heater || w.wanted.ultrasound;
   }
 
+  /** True while the level is low, for however long. */
+  boolean isLow() {
+    return low.isRunning();
+  }
+
+  /** In what time the tank counts as dry if nothing changes, ms. */
+  int dryInMs() {
+    return low.expiresInMs();
+  }
+
   boolean isDry() {
     return low.isExpired();
   }

@@ -22,6 +22,10 @@ public final class Guard {
   private final Wanted wanted;
   private final Driven driven = new Driven();
   private final Watch watch;
+  private boolean mayHeat;
+  private boolean maySound;
+  private boolean mayDrain;
+  private boolean closesRelay;
 
   /**
    * Makes the guard of a device; nothing is driven.
@@ -50,10 +54,34 @@ public final class Guard {
     watch.forget();
   }
 
-  /** Looks at everything and latches what is wrong. */
+  /**
+   * Looks for what is wrong and latches it; works out anew what is permitted where it may differ.
+   */
   public void watch() {
-    monitors.scan(watch, latch);
+    catchUp();
     flow.pass(ProgramFlow.WATCHED);
+  }
+
+  /** Lets time pass in which nothing changes: what was measured says how much. */
+  public void catchUp() {
+    if (monitors.scan(watch, latch)) {
+      permit();
+    }
+  }
+
+  private void permit() {
+    boolean mains = measured.isMains();
+    boolean healthy = mains && !latch.isStopping();
+    boolean filled = healthy && !monitors.isDry() && measured.isDrainShut() && !driven.drain();
+    mayHeat = filled && measured.control().isValid() && measured.cutOff().isValid();
+    maySound = filled && measured.isLidClosed();
+    mayDrain = healthy;
+    closesRelay = mains && !latch.isCutOff();
+  }
+
+  /** In what time anything may be found if nothing changes, ms; 0 while something is news. */
+  public int changesInMs() {
+    return monitors.changesInMs(watch);
   }
 
   /** True when the cause of a latched fault that switches everything off is there in this scan. */
@@ -63,17 +91,12 @@ public final class Guard {
 
   /** Drives the pins: every one is wanted AND permitted. */
   public void drive(Outputs outputs) {
-    boolean mains = measured.isMains();
-    boolean healthy = mains && !latch.isStopping();
-    boolean filled = healthy && !monitors.isDry() && measured.isDrainShut() && !driven.drain();
-    boolean heats =
-        wanted.heater && filled && measured.control().isValid() && measured.cutOff().isValid();
-    boolean sounds = wanted.ultrasound && filled && measured.isLidClosed();
-    boolean drains = wanted.drain && healthy && !heats && !sounds;
-    boolean cutOffRelay = mains && !latch.isCutOff();
-    driven.set(heats, cutOffRelay, sounds, drains);
+    boolean heats = wanted.heater && mayHeat;
+    boolean sounds = wanted.ultrasound && maySound;
+    boolean drains = wanted.drain && mayDrain && !heats && !sounds;
+    driven.set(heats, closesRelay, sounds, drains);
     outputs.heaterRelay = heats;
-    outputs.cutOffRelay = cutOffRelay;
+    outputs.cutOffRelay = closesRelay;
     outputs.ultrasoundEnable = sounds;
     outputs.drivePermille = sounds ? wanted.drivePermille : 0;
     outputs.driveFrequencyHz = sounds ? wanted.driveFrequencyHz : 0;
@@ -87,6 +110,7 @@ public final class Guard {
    */
   public void giveUp(Outputs outputs) {
     latch.raise(Fault.PROGRAM_FLOW);
+    lookAnew();
     driven.set(false, false, false, false);
     outputs.heaterRelay = false;
     outputs.cutOffRelay = false;

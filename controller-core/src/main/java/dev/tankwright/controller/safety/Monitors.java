@@ -21,6 +21,7 @@ final class Monitors {
   private final HoldTimers timers = new HoldTimers();
   private final Window window;
   private int standing;
+  private boolean busy;
 
   Monitors(DeviceProfile profile, Measurements measured) {
     readings = new ReadingMonitors(profile, measured.control(), measured.cutOff());
@@ -33,20 +34,38 @@ final class Monitors {
     }
   }
 
-  void scan(Watch w, FaultLatch latch) {
+  /**
+   * Looks for what is wrong and latches it.
+   *
+   * @return false in a scan in which nothing can be otherwise than in the scan before: nothing is
+   *     news, and nothing that keeps time is under way
+   */
+  boolean scan(Watch w, FaultLatch latch) {
     int dtMs = w.dtMs();
     boolean over = window.isOver(dtMs);
-    if (w.takeNews() || over) {
-      look(w, over);
+    if (!over && !busy && !w.hasNews()) {
+      return false;
     }
+    look(w, over);
     int expired = timers.run(standing | times.scan(w), dtMs);
     if (expired != 0) {
       latch.raiseAll(expired);
     }
+    busy = timers.isRunning() || times.isBusy(w);
+    return true;
+  }
+
+  /** In what time anything may be found if nothing changes, ms; 0 while something is news. */
+  int changesInMs(Watch w) {
+    int timed = Math.min(timers.expiresInMs(), times.changesInMs(w));
+    return w.hasNews() ? 0 : Math.min(window.endsInMs(), timed);
   }
 
   private void look(Watch w, boolean windowOver) {
-    standing = readings.look(w) | pins.look(w);
+    if (windowOver || w.hasNews()) {
+      w.takeNews();
+      standing = readings.look(w) | pins.look(w);
+    }
     if (windowOver) {
       readings.beginWindow();
       w.forget();
@@ -71,7 +90,7 @@ final class Monitors {
   void carry(StateWords state) {
     timers.carry(state);
     window.carry(state);
-    times.carry(state);
+    busy = true;
     for (Monitor monitor : all) {
       monitor.carry(state);
     }

@@ -3,10 +3,11 @@ package dev.tankwright.controller.safety;
 import dev.tankwright.controller.board.DeviceProfile;
 
 /**
- * The monitors of contacts and feedbacks: do they agree with each other, and do the actuators do
- * what they are told. None of them keeps time by itself.
+ * The monitors of contacts, feedbacks and memory: do they agree with each other, and do the
+ * actuators do what they are told. None of them keeps time by itself.
  */
 final class PinMonitors {
+  private final MemoryMonitor memory = new MemoryMonitor();
   private final LidContradictionMonitor lid;
   private final LevelContradictionMonitor level;
   private final HeaterWeldedMonitor heaterWelded;
@@ -26,12 +27,15 @@ final class PinMonitors {
   }
 
   Monitor[] list() {
-    return new Monitor[] {lid, level, heaterWelded, heaterCurrent, generator, drainBlocked, valve};
+    return new Monitor[] {
+      memory, lid, level, heaterWelded, heaterCurrent, generator, drainBlocked, valve
+    };
   }
 
   /** The conditions as they stand, one bit each. */
   int look(Watch w) {
-    return lid.bit(lid.holds(w))
+    return memory.bit(memory.holds(w))
+        | lid.bit(lid.holds(w))
         | level.bit(level.holds(w))
         | heaterWelded.bit(heaterWelded.holds(w))
         | heaterCurrent.bit(heaterCurrent.holds(w))

@@ -1,18 +1,15 @@
 package dev.tankwright.controller.safety;
 
 import dev.tankwright.controller.board.DeviceProfile;
-import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.sensing.Channel;
 
-/** The monitors that keep time by themselves and must be called in every scan. */
+/** The monitors that keep time by themselves: called in every scan while they do. */
 final class TimeMonitors {
   private final ClockMonitor clock = new ClockMonitor();
-  private final MemoryMonitor memory = new MemoryMonitor();
   private final DryTankMonitor dryTank;
   private final HeatingEffectMonitor heatingEffect;
   private final HeatUpTimeMonitor heatUpTime;
   private final StuckCommandMonitor stuckCommand;
-  private boolean heated;
 
   TimeMonitors(DeviceProfile profile, Channel control) {
     dryTank = new DryTankMonitor(profile);
@@ -22,30 +19,28 @@ final class TimeMonitors {
   }
 
   Monitor[] list() {
-    return new Monitor[] {clock, memory, dryTank, heatingEffect, heatUpTime, stuckCommand};
+    return new Monitor[] {clock, dryTank, heatingEffect, heatUpTime, stuckCommand};
   }
 
   /** The conditions of this scan, one bit each. */
   int scan(Watch w) {
     return clock.bit(clock.holds(w))
-        | memory.bit(memory.holds(w))
         | dryTank.bit(dryTank.holds(w))
         | stuckCommand.bit(stuckCommand.holds(w))
-        | scanHeat(w);
+        | heatingEffect.bit(heatingEffect.holds(w))
+        | heatUpTime.bit(heatUpTime.holds(w));
   }
 
-  // The monitors of heat have something to note, or to forget, only around the time of heating.
-  private int scanHeat(Watch w) {
+  /** True while any of them must be called in the next scan, whether or not anything is news. */
+  boolean isBusy(Watch w) {
     boolean heats = w.driven.heater() || w.demand.heatingUp;
-    if (!heats && !heated) {
-      return 0;
-    }
-    heated = heats || w.demand.held;
-    return heatingEffect.bit(heatingEffect.holds(w)) | heatUpTime.bit(heatUpTime.holds(w));
+    return heats || dryTank.isLow() || stuckCommand.isListening() || clock.holds(w);
   }
 
-  void carry(StateWords state) {
-    heated = state.carry(heated);
+  /** In what time any of them may find something if nothing changes, ms. */
+  int changesInMs(Watch w) {
+    int heat = Math.min(heatingEffect.judgesInMs(w), heatUpTime.expiresInMs(w));
+    return Math.min(heat, Math.min(dryTank.dryInMs(), stuckCommand.silentInMs()));
   }
 
   boolean isDry() {

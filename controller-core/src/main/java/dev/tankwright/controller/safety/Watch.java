@@ -27,14 +27,15 @@ final class Watch {
 
   /**
    * True when anything differs from the scan before on which a condition can depend that keeps no
-   * time: a pin, a reading, a drive, or what is asked for. Takes note of it.
+   * time: a pin, a reading, a drive, or what is asked for.
    */
-  boolean takeNews() {
-    if (driven.word() == lastDriven && !measured.hasChanged()) {
-      return false;
-    }
+  boolean hasNews() {
+    return measured.hasChanged() || driven.word() != lastDriven;
+  }
+
+  /** What was news is looked at now. */
+  void takeNews() {
     lastDriven = driven.word();
-    return true;
   }
 
   /** Everything is news in the next scan. */

@@ -40,6 +40,11 @@ public final class Channel {
     milliC = table.milliCelsius(counts);
   }
 
+  /** The reading. */
+  int counts() {
+    return lastCounts;
+  }
+
   /** Temperature, m°C; to be believed only when {@link #isValid()}. */
   public int milliC() {
     return milliC;

@@ -45,14 +45,51 @@ public final class Measurements {
     int now = inputs.pins();
     boolean first = control.sense(inputs.controlSensorCounts);
     boolean second = cutOff.sense(inputs.cutOffSensorCounts);
-    changed = first || second || now != pins;
+    boolean closed = lid.isClosed((now & LID) == Pins.LID_MAKE, dtMs);
+    changed = first || second || now != pins || closed != lidClosed || isUnusual();
     pins = now;
-    lidClosed = lid.isClosed((now & LID) == Pins.LID_MAKE, dtMs);
-    table.verify();
+    lidClosed = closed;
     flow.pass(ProgramFlow.SENSED);
   }
 
-  /** True when a contact, a feedback or a reading differs from the scan before. */
+  /**
+   * The time since the previous scan, ms, if nothing but time has passed: every pin, reading and
+   * command stands as it stood, and the counter has made a step that it may make. 0 otherwise.
+   */
+  public int stillStepMs(Inputs inputs) {
+    boolean same =
+        inputs.pins() == pins
+            && inputs.controlSensorCounts == control.counts()
+            && inputs.cutOffSensorCounts == cutOff.counts()
+            && keys.isSilent(inputs.commandSequence);
+    return same ? clock.goodStepMs(inputs.millis) : 0;
+  }
+
+  /** Lets that time pass, and nothing else. */
+  public void passStill(int stepMs) {
+    clock.pass(stepMs);
+  }
+
+  /** Measures what passed still, in one: nothing has changed, and so much time has gone by. */
+  public void catchUp(int ms) {
+    dtMs = ms;
+    changed = false;
+    lid.isClosed((pins & LID) == Pins.LID_MAKE, ms);
+  }
+
+  /** In what time anything here changes by itself, ms. */
+  public int changesInMs() {
+    return lid.changesInMs();
+  }
+
+  private boolean isUnusual() {
+    return keys.isPressed() || clock.isAstray();
+  }
+
+  /**
+   * True when anything differs from the scan before but for the time: a contact, a feedback, a
+   * reading, whether the lid counts as closed, a command, or a counter that has gone astray.
+   */
   public boolean hasChanged() {
     return changed;
   }
@@ -96,6 +133,11 @@ public final class Measurements {
   /** Changes a word of the table, as failing memory would; for tests, that it is found. */
   public void damageTable() {
     table.damage();
+  }
+
+  /** Verifies a part of the table that turns readings into temperatures. */
+  public void verifyTable() {
+    table.verify();
   }
 
   /** True when the table that turns readings into temperatures is not what it was at power-up. */

@@ -16,10 +16,9 @@ public final class TemperatureTable {
   // A platinum sensor of 1000 Ω gains more than this many mΩ for each m°C over the whole standard.
   private static final int LEAST_SLOPE = 2;
 
-  private static final int PAUSE_SCANS = 7;
+  private static final int WORDS_AT_ONCE = 8;
 
   private final RunningChecksum checksum;
-  private int pause;
   private final int[] milliC = new int[FULL_SCALE + 1];
 
   /** Works out the table for the profile's converter range. */
@@ -37,11 +36,9 @@ public final class TemperatureTable {
     checksum = new RunningChecksum(new Words());
   }
 
-  /** Goes on verifying that the table is what it was: a word in every eighth scan. */
+  /** Goes on verifying that the table is what it was: called once a second, 8.5 min a round. */
   void verify() {
-    pause--;
-    if (pause < 0) {
-      pause = PAUSE_SCANS;
+    for (int i = 0; i < WORDS_AT_ONCE; i++) {
       checksum.step();
     }
   }

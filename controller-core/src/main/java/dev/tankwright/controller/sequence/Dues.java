@@ -1,6 +1,8 @@
 package dev.tankwright.controller.sequence;
 
-/** What the panel is to remind of, as bits of one word. */
+import dev.tankwright.controller.board.StateWords;
+
+/** What the panel is to remind of, as bits of one word; each has one owner that sets it. */
 public final class Dues {
   /** The solution must be degassed before it cleans. */
   public static final int DEGAS_OWED = 1;
@@ -17,13 +19,32 @@ public final class Dues {
   /** The solution is being kept warm. */
   public static final int KEEPING_WARM = 1 << 4;
 
-  private Dues() {}
+  // Of these nothing is decided: they are no part of the captured state.
+  private static final int BOOKKEEPING = DRAIN | FOIL;
 
-  static int of(Situation s) {
-    return (s.solution.isDegasOwed() ? DEGAS_OWED : 0)
-        | (s.solution.isDue() ? SOLUTION : 0)
-        | (s.calendar.isDrainDue() ? DRAIN : 0)
-        | (s.calendar.isFoilDue() ? FOIL : 0)
-        | (s.keepWarm.isOn() ? KEEPING_WARM : 0);
+  private int word = DEGAS_OWED;
+
+  int word() {
+    return word;
+  }
+
+  boolean has(int due) {
+    return (word & due) != 0;
+  }
+
+  void set(int due) {
+    word |= due;
+  }
+
+  void clear(int due) {
+    word &= ~due;
+  }
+
+  void carry(StateWords state) {
+    word = (word & BOOKKEEPING) | state.carry(word & ~BOOKKEEPING);
+  }
+
+  void keep(StateWords kept) {
+    word = kept.carry(word) & ~KEEPING_WARM;
   }
 }

@@ -10,17 +10,30 @@ import dev.tankwright.controller.safety.FaultLog;
  * nothing is decided by it.
  */
 public final class Journal implements FaultLog {
+  private static final long SECOND = 1_000;
+
   private final NoticeRing ring;
   private long uptimeMs;
+  private long nextSecondMs = SECOND;
 
   /** Makes a journal that writes into the given ring. */
   public Journal(NoticeRing ring) {
     this.ring = ring;
   }
 
-  /** Lets time pass. */
-  public void advance(int dtMs) {
+  /** Lets time pass; true when a second has gone by since it was true last. */
+  public boolean advance(int dtMs) {
     uptimeMs += dtMs;
+    if (uptimeMs < nextSecondMs) {
+      return false;
+    }
+    nextSecondMs += SECOND;
+    return true;
+  }
+
+  /** In what time the next second is over, ms. */
+  public int secondInMs() {
+    return (int) (nextSecondMs - uptimeMs);
   }
 
   /** Time since the controller was made, ms. */

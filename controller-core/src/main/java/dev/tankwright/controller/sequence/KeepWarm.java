@@ -13,11 +13,13 @@ import dev.tankwright.controller.board.StateWords;
  * of mains or a fault; then nothing but another completed cycle begins it again.
  */
 final class KeepWarm {
+  private final Dues dues;
   private final boolean offered;
   private final HoldTimer lasting;
   private int setpointMilliC;
 
-  KeepWarm(DeviceProfile profile) {
+  KeepWarm(DeviceProfile profile, Dues dues) {
+    this.dues = dues;
     offered = profile.get(Parameter.KEEP_WARM) == 1;
     lasting = new HoldTimer(profile.get(Parameter.KEEP_WARM_MAXIMUM));
   }
@@ -25,12 +27,14 @@ final class KeepWarm {
   void begin(int milliC) {
     if (offered) {
       setpointMilliC = milliC;
+      dues.set(Dues.KEEPING_WARM);
     }
   }
 
   void end() {
     setpointMilliC = 0;
     lasting.reset();
+    dues.clear(Dues.KEEPING_WARM);
   }
 
   /** Lets time pass; true in the scan in which keeping warm ends by itself. */
@@ -40,6 +44,14 @@ final class KeepWarm {
     }
     end();
     return true;
+  }
+
+  /** In what time it ends by itself, ms; 0 where it has just begun. */
+  int endsInMs() {
+    if (!isOn()) {
+      return HoldTimer.NEVER;
+    }
+    return lasting.isRunning() ? lasting.expiresInMs() : 0;
   }
 
   boolean isOn() {

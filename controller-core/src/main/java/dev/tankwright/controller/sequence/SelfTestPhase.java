@@ -30,6 +30,10 @@ final class SelfTestPhase {
     return s.cycle.isUnderWay() ? Trigger.CYCLE_FOUND : Trigger.SELF_TEST_PASSED;
   }
 
+  int changesInMs() {
+    return inOrder.expiresInMs();
+  }
+
   void enter() {
     inOrder.reset();
   }

@@ -43,14 +43,27 @@ public final class Sequence {
   /** Decides in one scan and says what is asked for. */
   public void decide(Inputs inputs) {
     situation.begin(inputs);
-    fire(phases.decide(phase, situation));
+    decide();
+    flow.pass(ProgramFlow.DECIDED);
+  }
+
+  /** Lets time pass in which nothing changes: what was measured says how much. */
+  public void catchUp() {
+    decide();
+    tally();
+  }
+
+  private void decide() {
+    Trigger trigger = phases.decide(phase, situation);
+    if (trigger != Trigger.NONE) {
+      fire(trigger);
+    }
     if (situation.isAsked()) {
       settle(situation.asked());
     }
     if (situation.keepWarm.isOver(situation.measured.isMains(), situation.dtMs())) {
       ask();
     }
-    flow.pass(ProgramFlow.DECIDED);
   }
 
   /** Goes to lockout because a fault has been latched. */
@@ -59,7 +72,7 @@ public final class Sequence {
   }
 
   private void fire(Trigger trigger) {
-    Phase next = trigger == Trigger.NONE ? phase : PhaseTable.after(phase, trigger);
+    Phase next = PhaseTable.after(phase, trigger);
     if (next == phase) {
       return;
     }
@@ -91,17 +104,38 @@ public final class Sequence {
           default -> Sound.OFF;
         };
     demand.drain = phase == Phase.DRAINING;
+    demand.isNew = true;
     situation.guard.lookAnew();
   }
 
   /** Takes note of this scan and what was driven in it. */
   public void tally() {
-    int dtMs = situation.dtMs();
     if (situation.cycle.isUnderWay()) {
       situation.tally.scan(phase, situation.faults.bits());
     }
     situation.solution.scan(situation.isSounding(), situation.measured);
-    situation.calendar.scan(dtMs);
+  }
+
+  /** In what time anything happens here if nothing changes, ms. */
+  public int changesInMs() {
+    int due = situation.solution.changesInMs(situation.isSounding());
+    int warm = situation.keepWarm.endsInMs();
+    int second = situation.journal.secondInMs();
+    int own = Math.min(Math.min(due, warm), second);
+    return Math.min(own, phases.changesInMs(phase, situation));
+  }
+
+  /**
+   * True while what is left of a cycle becomes less with every scan: while degassing, and while
+   * cleaning with the ultrasound driven.
+   */
+  public boolean isCountingDown() {
+    return phase == Phase.DEGASSING || (phase == Phase.CLEANING && situation.isSounding());
+  }
+
+  /** A second has passed. */
+  public void everySecond() {
+    situation.calendar.pass(1);
   }
 
   /** The present phase. */
@@ -131,7 +165,7 @@ public final class Sequence {
 
   /** What the panel is to remind of, one bit each, see {@link Dues}. */
   public int dues() {
-    return Dues.of(situation);
+    return situation.dues.word();
   }
 
   /** The tally of the present or last cycle. */
@@ -150,6 +184,7 @@ public final class Sequence {
     int refused = state.carry(refusal == null ? -1 : refusal.ordinal());
     refusal = refused < 0 ? null : Refusal.of(refused);
     situation.cycle.carry(state);
+    situation.dues.carry(state);
     situation.solution.carry(state);
     situation.keepWarm.carry(state);
     phases.carry(state);
@@ -159,6 +194,7 @@ public final class Sequence {
   /** Gives or takes what outlasts a loss of power. */
   public void keep(StateWords kept) {
     situation.cycle.carry(kept);
+    situation.dues.keep(kept);
     situation.solution.carry(kept);
     situation.tally.keep(kept, situation.journal.uptimeMs());
     situation.calendar.keep(kept);

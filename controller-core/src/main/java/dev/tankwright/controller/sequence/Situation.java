@@ -29,6 +29,7 @@ final class Situation {
   final Journal journal;
   final Cycle cycle;
   final CycleTally tally;
+  final Dues dues = new Dues();
   final Solution solution;
   final Calendar calendar;
   final Logbook logbook = new Logbook();
@@ -46,9 +47,9 @@ final class Situation {
     this.journal = journal;
     cycle = new Cycle();
     tally = new CycleTally(profile, measured, guard);
-    solution = new Solution(profile, journal);
-    calendar = new Calendar(profile, journal);
-    keepWarm = new KeepWarm(profile);
+    solution = new Solution(profile, dues, journal);
+    calendar = new Calendar(profile, dues, journal);
+    keepWarm = new KeepWarm(profile, dues);
   }
 
   /**

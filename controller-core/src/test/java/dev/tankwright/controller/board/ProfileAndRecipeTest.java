@@ -36,9 +36,9 @@ class ProfileAndRecipeTest {
     assertTrue(parameter.minimum() < parameter.maximum());
     boolean aTime =
         parameter.key().matches(".*-(time|filter|period|on|off|maximum|tail|window|gap)");
-    boolean noTime =
+    boolean aCount =
         parameter == Parameter.SETPOINT_MAXIMUM || parameter == Parameter.POWER_CUTS_MAXIMUM;
-    assertEquals(aTime && !noTime, parameter.unit() == Unit.MILLISECONDS, parameter.key());
+    assertEquals(aTime && !aCount, parameter.unit() == Unit.MILLISECONDS, parameter.key());
   }
 
   @Test
