@@ -58,7 +58,7 @@ final class Monitors {
   /** In what time anything may be found if nothing changes, ms; 0 while something is news. */
   int changesInMs(Watch w) {
     int timed = Math.min(timers.expiresInMs(), times.changesInMs(w));
-    return w.hasNews() ? 0 : Math.min(window.endsInMs(), timed);
+    return w.hasDrivenNews() ? 0 : Math.min(window.endsInMs(), timed);
   }
 
   private void look(Watch w, boolean windowOver) {

@@ -59,8 +59,8 @@ public final class Measurements {
   public int stillStepMs(Inputs inputs) {
     boolean same =
         inputs.pins() == pins
-            && inputs.controlSensorCounts == control.counts()
-            && inputs.cutOffSensorCounts == cutOff.counts()
+            && control.isSame(inputs.controlSensorCounts)
+            && cutOff.isSame(inputs.cutOffSensorCounts)
             && keys.isSilent(inputs.commandSequence);
     return same ? clock.goodStepMs(inputs.millis) : 0;
   }
