@@ -34,7 +34,7 @@ final class TimeMonitors {
   /** True while any of them must be called in the next scan, whether or not anything is news. */
   boolean isBusy(Watch w) {
     boolean heats = w.driven.heater() || w.demand.heatingUp;
-    return heats || dryTank.isLow() || stuckCommand.isListening() || clock.holds(w);
+    return heats || dryTank.isLow() || stuckCommand.isListening();
   }
 
   /** In what time any of them may find something if nothing changes, ms. */

@@ -72,14 +72,10 @@ public final class Sequence {
   }
 
   private void fire(Trigger trigger) {
-    Phase next = PhaseTable.after(phase, trigger);
-    if (next == phase) {
-      return;
-    }
     Phase from = phase;
-    phase = next;
-    phases.enter(next);
-    change.made(from, trigger, next);
+    phase = PhaseTable.after(from, trigger);
+    phases.enter(phase);
+    change.made(from, trigger, phase);
     ask();
   }
 

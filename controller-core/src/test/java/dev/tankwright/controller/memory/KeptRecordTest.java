@@ -124,6 +124,25 @@ class KeptRecordTest {
 
   @Test
   @Requirement("SR-18")
+  @DisplayName("beside a damaged copy the erased one stays erased until the other is good")
+  void erasedBesideDamaged() {
+    for (int damaged = 0; damaged < 2; damaged++) {
+      int from = BASE + damaged * ROOM;
+      int erased = BASE + (1 - damaged) * ROOM;
+      memory.fill(0, memory.size(), NonVolatile.ERASED);
+      memory.fill(from, from + ROOM, 0x20);
+      memory.cutAfter(KeptRecord.octets(WORDS), ByteMemory.InFlight.OLD, 0);
+      assertThrows(ByteMemory.PowerCut.class, () -> record.save(numbered(4)));
+      assertEquals(NonVolatile.ERASED, memory.read(erased));
+      memory.powerUp();
+      record.save(numbered(5));
+      assertEquals(Loaded.INTACT, record.load(loaded));
+      assertArrayEquals(numbered(5), loaded);
+    }
+  }
+
+  @Test
+  @Requirement("SR-18")
   @DisplayName("a record of another version or length is told, refused and replaced")
   void otherVersion() {
     KeptRecord later = new KeptRecord(memory, BASE, ROOM, WORDS, VERSION + 1);
@@ -149,6 +168,10 @@ class KeptRecordTest {
     assertRefused("at least 1 word", ROOM, 0);
     assertRefused("at most", ROOM, Integer.MAX_VALUE);
     assertRefused("do not lie in a memory of " + memory.size(), ROOM + 1, WORDS);
+    IllegalArgumentException refused =
+        assertThrows(
+            IllegalArgumentException.class, () -> new KeptRecord(memory, -1, ROOM, WORDS, VERSION));
+    assertTrue(refused.getMessage().contains("octets from -1 on"), refused.getMessage());
   }
 
   private void assertRefused(String why, int room, int words) {
