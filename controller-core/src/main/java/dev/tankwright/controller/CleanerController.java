@@ -10,6 +10,7 @@ import dev.tankwright.controller.board.ProgramFlow;
 import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.drive.Demand;
 import dev.tankwright.controller.drive.Drives;
+import dev.tankwright.controller.drive.Sound;
 import dev.tankwright.controller.memory.Kept;
 import dev.tankwright.controller.safety.FaultLatch;
 import dev.tankwright.controller.safety.Guard;
@@ -29,6 +30,7 @@ public final class CleanerController implements Kept {
   public static final int STATE_WORDS = 128;
 
   private static final int NOTICES = 64;
+  private static final int UNKNOWN = -1;
 
   private final ProgramFlow flow = new ProgramFlow();
   private final NoticeRing notices = new NoticeRing(NOTICES);
@@ -43,6 +45,9 @@ public final class CleanerController implements Kept {
   private final KeepingRule keeping;
   private boolean pulse;
   private int eventSequence;
+  private Outputs driven;
+  private int stillMs;
+  private int changesInMs = UNKNOWN;
 
   /** Makes the controller of a device as it is after power-up: in self test, nothing driven. */
   public CleanerController(DeviceProfile profile) {
@@ -55,12 +60,52 @@ public final class CleanerController implements Kept {
   }
 
   /**
-   * One scan.
+   * One scan. While nothing but time passes, time is only counted, until the moment at which it
+   * would make a difference; then, and in any scan in which anything is otherwise than before, all
+   * stages run.
    *
    * @param inputs what the pins say; only read
-   * @param outputs what the pins are to do; every field is written
+   * @param outputs what the pins are to do; every field is written, or stands as this wrote it in
+   *     the scan before, so nobody else writes to them
    */
   public void scan(Inputs inputs, Outputs outputs) {
+    int stepMs = measured.stillStepMs(inputs);
+    if (stepMs > 0 && outputs == driven && stillMs + stepMs < stillness()) {
+      glide(outputs, stepMs);
+    } else {
+      work(inputs, outputs);
+    }
+  }
+
+  // Worked out when it is asked for: where things change in every scan, it never is.
+  private int stillness() {
+    if (changesInMs == UNKNOWN) {
+      int soonest = Math.min(sequence.changesInMs(), guard.changesInMs());
+      int wanted = Math.min(drives.changesInMs(demand), indications.changesInMs());
+      changesInMs = Math.min(Math.min(soonest, wanted), measured.changesInMs());
+    }
+    return changesInMs;
+  }
+
+  private void glide(Outputs outputs, int stepMs) {
+    stillMs += stepMs;
+    measured.passStill(stepMs);
+    if (demand.sound != Sound.OFF) {
+      drives.glide(demand, stepMs);
+      outputs.driveFrequencyHz = guard.isSounding() ? drives.wanted().driveFrequencyHz : 0;
+    }
+    if (sequence.isCountingDown()) {
+      outputs.panel.remainingMs -= stepMs;
+    }
+    pulse = !pulse;
+    outputs.watchdogPulse = pulse;
+  }
+
+  private void work(Inputs inputs, Outputs outputs) {
+    catchUp();
+    if (driven != outputs) {
+      driven = outputs;
+    }
     measured.sense(inputs);
     if (journal.advance(measured.dtMs())) {
       everySecond();
@@ -77,6 +122,20 @@ public final class CleanerController implements Kept {
     sequence.tally();
     indications.show(outputs);
     settle(outputs);
+  }
+
+  // Gives the time that was only counted to everything that keeps time.
+  private void catchUp() {
+    changesInMs = UNKNOWN;
+    if (stillMs == 0) {
+      return;
+    }
+    measured.catchUp(stillMs);
+    journal.advance(stillMs);
+    sequence.catchUp();
+    guard.catchUp();
+    indications.catchUp(stillMs);
+    stillMs = 0;
   }
 
   private void everySecond() {
@@ -98,8 +157,12 @@ public final class CleanerController implements Kept {
     return notices;
   }
 
-  /** The tally of the present or last cycle. */
+  /**
+   * The tally of the present or last cycle, up to now. Read later, it tells of the moment at which
+   * something happened last, which is right for a cycle that has just ended.
+   */
   public CycleTally cycleTally() {
+    catchUp();
     return sequence.cycleTally();
   }
 
@@ -110,7 +173,7 @@ public final class CleanerController implements Kept {
 
   /** Time since the controller was made, ms. */
   public long uptimeMs() {
-    return journal.uptimeMs();
+    return journal.uptimeMs() + stillMs;
   }
 
   /** The stages that a scan goes through; for tests, that they are seen to be out of order. */
@@ -138,6 +201,7 @@ public final class CleanerController implements Kept {
    * Bookkeeping that feeds no decision is left out.
    */
   public void capture(StateWords state) {
+    catchUp();
     state.beginCapture();
     carry(state);
   }
@@ -152,6 +216,8 @@ public final class CleanerController implements Kept {
     state.beginRestore();
     carry(state);
     measured.takeUp(standing);
+    stillMs = 0;
+    changesInMs = UNKNOWN;
   }
 
   private void carry(StateWords state) {
@@ -176,11 +242,12 @@ public final class CleanerController implements Kept {
 
   @Override
   public boolean wantsKeeping() {
-    return keeping.wants();
+    return keeping.wants(uptimeMs());
   }
 
   @Override
   public void keep(StateWords out) {
+    catchUp();
     keeping.noteKept();
     carryKept(out);
   }

@@ -95,6 +95,16 @@ final class Indications {
     }
   }
 
+  /** Lets time pass in which nothing changes. */
+  void catchUp(int dtMs) {
+    buzzer.sound(alarm, dtMs);
+  }
+
+  /** In what time anything here changes by itself, ms. */
+  int changesInMs() {
+    return buzzer.endsInMs();
+  }
+
   void carry(StateWords state) {
     buzzer.carry(state);
     phase = Phase.of(state.carry(phase.ordinal()));

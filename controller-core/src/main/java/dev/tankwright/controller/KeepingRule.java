@@ -35,11 +35,11 @@ final class KeepingRule {
   }
 
   /** True when something has changed that is worth keeping at once. */
-  boolean wants() {
+  boolean wants(long uptimeMs) {
     return sequence.phase() != phase
         || faults.bits() != faultBits
         || sequence.dues() != dues
-        || journal.uptimeMs() >= againMs;
+        || uptimeMs >= againMs;
   }
 
   /** Takes note that everything has just been kept. */

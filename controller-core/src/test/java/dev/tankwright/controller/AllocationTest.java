@@ -63,16 +63,20 @@ class AllocationTest {
     controller.capture(poweredUp);
   }
 
+  // The compiler may allocate once on this thread while it changes its mind: the least of some
+  // passes
+  // is what the scans themselves allocate.
   private long leastAllocated(Runnable beside) {
-    long least = Long.MAX_VALUE;
-    for (int pass = 0; pass < PASSES; pass++) {
-      long bytes = 0;
-      for (int seed = 1; seed <= SEEDS; seed++) {
-        bytes += allocatedBy(new RandomBoard(seed, profile), new Inputs(), beside);
+    long bytes = 0;
+    for (int seed = 1; seed <= SEEDS; seed++) {
+      long least = Long.MAX_VALUE;
+      for (int pass = 0; pass < PASSES; pass++) {
+        RandomBoard board = new RandomBoard(seed, profile);
+        least = Math.min(least, allocatedBy(board, new Inputs(), beside));
       }
-      least = Math.min(least, bytes);
+      bytes += least;
     }
-    return least;
+    return bytes;
   }
 
   private long allocatedBy(RandomBoard board, Inputs inputs, Runnable beside) {

@@ -5,6 +5,7 @@ import static dev.tankwright.trace.CountedAssertions.assertFalse;
 import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import dev.tankwright.controller.board.Command;
+import dev.tankwright.controller.board.Outputs;
 import dev.tankwright.controller.board.Phase;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -61,6 +62,22 @@ class IndicationsTest {
     long heated = rig.controller.cycleTally().heaterMs();
     rig.advance(1_000);
     assertEquals(heated, rig.controller.cycleTally().heaterMs());
+  }
+
+  @Test
+  @DisplayName("another outputs object is written as whole as the first one was")
+  void otherOutputs() {
+    ScanRig rig = ScanRig.in(Phase.CLEANING).advance(1_000);
+    Outputs other = new Outputs();
+    for (Outputs next : new Outputs[] {other, rig.outputs, other}) {
+      rig.inputs.millis += 10;
+      rig.controller.scan(rig.inputs, next);
+      assertEquals(Phase.CLEANING, next.panel.phase);
+      assertEquals(40_000, next.panel.setpointMilliC);
+      assertTrue(next.ultrasoundEnable && next.panel.temperatureValid);
+      assertEquals(rig.outputs.panel.temperatureMilliC, next.panel.temperatureMilliC);
+    }
+    assertEquals(rig.outputs.panel.remainingMs - 10, other.panel.remainingMs);
   }
 
   /** For how long the buzzer sounds from this scan on, ms. */

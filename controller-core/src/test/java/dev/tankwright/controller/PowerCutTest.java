@@ -19,6 +19,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The controller loses its supply and comes back with what was kept. */
 class PowerCutTest {
@@ -173,6 +174,27 @@ class PowerCutTest {
     ScanRig rig = ScanRig.in(Phase.HEATING, ScanRig.PROFILE.with(Parameter.POWER_CUTS_MAXIMUM, 1));
     rig.cutPower(1).until(Phase.LOCKOUT, 1_000);
     assertEquals(Fault.POWER_CUTS_REPEATED, rig.outputs.panel.fault);
+  }
+
+  @ParameterizedTest(name = "by a lockout: {0}")
+  @ValueSource(booleans = {false, true})
+  @Requirement("SR-24")
+  @DisplayName("a foil check that lost its power, or was locked out, still takes its verdict")
+  void verdictOutlasts(boolean byLockout) {
+    ScanRig rig = ScanRig.selfTested().warm(ScanRig.WARM);
+    rig.start(new Recipe(Programme.FOIL_CHECK, 40_000, 1_000, 1_000)).until(Phase.COMPLETE, 9_000);
+    if (byLockout) {
+      rig.controlCounts(4_095).advance(200).expect(Phase.LOCKOUT).warm(ScanRig.WARM).scan(10);
+      rig.press(Command.RESET).expect(Phase.SELF_TEST);
+    } else {
+      rig.cutPower(60);
+    }
+    rig.advance(1_000).expect(Phase.COMPLETE).expectNothingDriven();
+    rig.press(Command.ACKNOWLEDGE, FoilVerdict.NONE).expect(Phase.COMPLETE);
+    rig.press(Command.ACKNOWLEDGE, FoilVerdict.MARKED).expect(Phase.STANDBY);
+    rig.expectNoted(NoticeKind.FOIL_CHECKED, FoilVerdict.MARKED.ordinal());
+    assertEquals(1, rig.controller.logbook().foilChecks());
+    assertEquals(1, rig.controller.logbook().cycles(), "completed once");
   }
 
   private static StateWords keep(ScanRig rig) {

@@ -190,6 +190,15 @@ public final class ScanRig {
     return this;
   }
 
+  /** A controller that was just made takes on the state of the present one, and goes on from it. */
+  public ScanRig handOver() {
+    StateWords state = new StateWords(CleanerController.STATE_WORDS);
+    controller.capture(state);
+    controller = new CleanerController(profile);
+    controller.restore(state, inputs);
+    return this;
+  }
+
   // --- what the operator does: every key acts in a scan of its own -------------------------------
 
   public ScanRig press(Command command) {

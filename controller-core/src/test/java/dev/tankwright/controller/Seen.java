@@ -24,6 +24,10 @@ public record Seen(
     int setpoint,
     int remaining,
     boolean degasOwed,
+    boolean solutionDue,
+    boolean drainDue,
+    boolean foilDue,
+    boolean keepingWarm,
     boolean lidOpen) {
 
   public static Seen of(Outputs o) {
@@ -45,6 +49,10 @@ public record Seen(
         p.setpointMilliC,
         p.remainingMs,
         p.degasOwed,
+        p.solutionDue,
+        p.drainDue,
+        p.foilDue,
+        p.keepingWarm,
         p.lidOpen);
   }
 }

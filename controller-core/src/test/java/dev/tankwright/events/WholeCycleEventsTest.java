@@ -108,10 +108,11 @@ class WholeCycleEventsTest {
     bath.run(1_000).start(MEDIUM).run(910_000);
     CycleRecord record = bath.composer.lastRecord().orElseThrow();
     CycleRecord.Temperatures seen = record.temperatures().orElseThrow();
-    // One count of the converter is 0.147 Ω, which is 0.039 °C: half of it is the rounding.
-    assertEquals(bath.milliC, (double) seen.maximumMilliC(), 20);
-    assertEquals(39_700, (double) seen.minimumMilliC(), 40);
-    assertEquals(bath.milliC, (double) seen.meanMilliC(), 20);
+    // One count of the converter is 0.147 Ω, which is 0.039 °C: half of it is the rounding, and one
+    // more may be taken for noise.
+    assertEquals(bath.milliC, (double) seen.maximumMilliC(), 60);
+    assertEquals(39_700, (double) seen.minimumMilliC(), 80);
+    assertEquals(bath.milliC, (double) seen.meanMilliC(), 60);
     assertEquals(bath.heaterOnMs, record.heaterMs());
     // 10 K at 2 K/s, and the upper half of the dead band.
     assertEquals(5_150, (double) record.heaterMs(), 30);

@@ -81,8 +81,8 @@ class BadRequirementsTest {
         change(
             "phase = COMPLETE",
             "fault = SOMETHING_ELSE",
-            "35:25: fault cannot be 'SOMETHING_ELSE'; the nearest of 21: NONE, OVERSHOOT,"
-                + " SENSORS_DISAGREE"),
+            "35:25: fault cannot be 'SOMETHING_ELSE'; the nearest of 30: NONE,"
+                + " PROTEIN_MAY_SET, COMMAND_STUCK"),
         change(
             "  - name: Three\n    always: liquid-temperature < 70 °C\n",
             "  - nothing\n",

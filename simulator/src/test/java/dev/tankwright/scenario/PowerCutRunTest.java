@@ -41,7 +41,7 @@ class PowerCutRunTest {
         - name: Noticed
           within: 6 s
           after: not board-supplied
-          holds: board-supplied and phase = STANDBY
+          holds: board-supplied and phase = PAUSED
       """;
 
   private final List<CycleEvent> events = new ArrayList<>();

@@ -25,6 +25,7 @@ class EventsPageTest {
     real.addAll(Examples.printedRun().events());
     real.addAll(Examples.run("first-cycle.yaml").events());
     real.addAll(Examples.run("sensor-open-circuit.yaml").events());
+    real.addAll(Examples.run("solution-too-old.yaml").events());
     List<String> printed = lines("{\"specversion\"");
     assertTrue(real.containsAll(printed), () -> "no run gives " + without(printed, real));
   }

@@ -6,6 +6,7 @@ import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.Outputs;
+import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.controller.sensing.Pt1000;
@@ -30,7 +31,7 @@ final class EventfulDay {
 
   private final Inputs inputs = new Inputs();
   private final Outputs outputs = new Outputs();
-  private final CleanerController controller = new CleanerController(DeviceProfile.sixLitre());
+  private final CleanerController controller = new CleanerController(profile());
   private final List<CycleEvent> events = new ArrayList<>();
   private final EventComposer composer =
       new EventComposer(ORIGIN, controller.cycleTally(), events::add);
@@ -45,6 +46,14 @@ final class EventfulDay {
     inputs.minimumLevelWet(true);
     inputs.fillMarkWet(true);
     inputs.mainsPresent(true);
+  }
+
+  // Everything becomes due within the first programme.
+  private static DeviceProfile profile() {
+    return DeviceProfile.sixLitre()
+        .with(Parameter.SOLUTION_AGE_MAXIMUM, Parameter.SOLUTION_AGE_MAXIMUM.minimum())
+        .with(Parameter.WORKING_DAY, Parameter.WORKING_DAY.minimum())
+        .with(Parameter.FOIL_INTERVAL, Parameter.FOIL_INTERVAL.minimum());
   }
 
   /** The day's events. */

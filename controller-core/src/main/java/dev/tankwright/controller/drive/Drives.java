@@ -36,6 +36,16 @@ public final class Drives {
     flow.pass(ProgramFlow.SHAPED);
   }
 
+  /** Lets time pass in which nothing changes but the frequency of a sweep. */
+  public void glide(Demand demand, int dtMs) {
+    ultrasound.shape(demand.sound, dtMs, wanted);
+  }
+
+  /** In what time anything is wanted otherwise by itself, ms; 0 where it may be at any time. */
+  public int changesInMs(Demand demand) {
+    return heater.keepsTime() || demand.isNew ? 0 : ultrasound.switchesInMs(demand.sound, wanted);
+  }
+
   /** Captures or restores what outlasts a scan. */
   public void carry(StateWords state) {
     heater.carry(state);

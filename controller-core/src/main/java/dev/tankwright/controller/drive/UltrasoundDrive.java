@@ -1,6 +1,7 @@
 package dev.tankwright.controller.drive;
 
 import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.HoldTimer;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.StateWords;
 
@@ -46,6 +47,15 @@ final class UltrasoundDrive {
       drive(false, 0, 0, wanted);
       driving = false;
     }
+  }
+
+  /** In what time the drive is switched by itself, ms; a sweep switches nothing. */
+  int switchesInMs(Sound sound, Wanted wanted) {
+    if (sound != Sound.PULSED) {
+      return HoldTimer.NEVER;
+    }
+    boolean on = pulseElapsedMs < pulseOnMs;
+    return on == wanted.ultrasound ? (on ? pulseOnMs : pulsePeriodMs) - pulseElapsedMs : 0;
   }
 
   private void pulse(int dtMs, Wanted wanted) {

@@ -33,6 +33,11 @@ final class DryTankMonitor extends Monitor {
     return low.isRunning();
   }
 
+  /** In what time the tank counts as dry if nothing changes, ms. */
+  int dryInMs() {
+    return low.expiresInMs();
+  }
+
   boolean isDry() {
     return low.isExpired();
   }

@@ -58,10 +58,15 @@ public final class Guard {
    * Looks for what is wrong and latches it; works out anew what is permitted where it may differ.
    */
   public void watch() {
+    catchUp();
+    flow.pass(ProgramFlow.WATCHED);
+  }
+
+  /** Lets time pass in which nothing changes: what was measured says how much. */
+  public void catchUp() {
     if (monitors.scan(watch, latch)) {
       permit();
     }
-    flow.pass(ProgramFlow.WATCHED);
   }
 
   private void permit() {
@@ -72,6 +77,11 @@ public final class Guard {
     maySound = filled && measured.isLidClosed();
     mayDrain = healthy;
     closesRelay = mains && !latch.isCutOff();
+  }
+
+  /** In what time anything may be found if nothing changes, ms; 0 while something is news. */
+  public int changesInMs() {
+    return monitors.changesInMs(watch);
   }
 
   /** True when the cause of a latched fault that switches everything off is there in this scan. */

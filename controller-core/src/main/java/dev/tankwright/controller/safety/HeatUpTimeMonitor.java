@@ -2,6 +2,7 @@ package dev.tankwright.controller.safety;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Fault;
+import dev.tankwright.controller.board.HoldTimer;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.StateWords;
 
@@ -30,6 +31,11 @@ final class HeatUpTimeMonitor extends Monitor {
     }
     heatingUpMs = heatingUpMs == AT_REST ? 0 : Math.min(limitMs, heatingUpMs + w.dtMs());
     return heatingUpMs >= limitMs;
+  }
+
+  /** In what time heating up has lasted too long, ms. */
+  int expiresInMs(Watch w) {
+    return w.demand.heatingUp ? limitMs - Math.max(0, heatingUpMs) : HoldTimer.NEVER;
   }
 
   // In lockout nothing is heated up.

@@ -2,6 +2,7 @@ package dev.tankwright.controller.safety;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Fault;
+import dev.tankwright.controller.board.HoldTimer;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.sensing.Channel;
@@ -43,6 +44,11 @@ final class HeatingEffectMonitor extends Monitor {
     }
     onMs = 0;
     return control.milliC() - fromMilliC < riseMilliK;
+  }
+
+  /** In what time the effect is judged next, ms. */
+  int judgesInMs(Watch w) {
+    return w.driven.heater() ? effectTimeMs - onMs : HoldTimer.NEVER;
   }
 
   // In lockout nothing is heated.

@@ -1,6 +1,7 @@
 package dev.tankwright.controller.safety;
 
 import dev.tankwright.controller.board.Fault;
+import dev.tankwright.controller.board.HoldTimer;
 import dev.tankwright.controller.board.StateWords;
 
 /**
@@ -17,6 +18,17 @@ final class HoldTimers {
   /** Sets the limit of one condition, ms. */
   void limit(Fault fault, int ms) {
     limitMs[fault.ordinal()] = ms;
+  }
+
+  /** In what time the next of them reaches its limit if nothing changes, ms. */
+  int expiresInMs() {
+    int next = HoldTimer.NEVER;
+    for (int left = running; left != 0; left &= left - 1) {
+      int at = Integer.numberOfTrailingZeros(left);
+      int in = limitMs[at] - elapsedMs[at];
+      next = in > 0 ? Math.min(next, in) : next;
+    }
+    return next;
   }
 
   /** True while any condition is there. */

@@ -1,10 +1,8 @@
 package dev.tankwright.controller.safety;
 
 import dev.tankwright.controller.board.DeviceProfile;
-import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.sensing.Measurements;
-import java.util.Arrays;
 
 /**
  * All monitors. Each says whether its condition is there; the answers are the bits of one word,
@@ -55,6 +53,12 @@ final class Monitors {
     return true;
   }
 
+  /** In what time anything may be found if nothing changes, ms; 0 while something is news. */
+  int changesInMs(Watch w) {
+    int timed = Math.min(timers.expiresInMs(), times.changesInMs(w));
+    return w.hasDrivenNews() ? 0 : Math.min(window.endsInMs(), timed);
+  }
+
   private void look(Watch w, boolean windowOver) {
     if (windowOver || w.hasNews()) {
       w.takeNews();
@@ -91,13 +95,17 @@ final class Monitors {
   }
 
   private static Monitor[] concat(Monitor[]... lists) {
-    Monitor[] joined = new Monitor[Fault.count()];
     int count = 0;
     for (Monitor[] list : lists) {
+      count += list.length;
+    }
+    Monitor[] joined = new Monitor[count];
+    int at = 0;
+    for (Monitor[] list : lists) {
       for (Monitor monitor : list) {
-        joined[count++] = monitor;
+        joined[at++] = monitor;
       }
     }
-    return Arrays.copyOf(joined, count);
+    return joined;
   }
 }

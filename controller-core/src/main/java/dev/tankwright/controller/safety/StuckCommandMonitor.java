@@ -3,6 +3,7 @@ package dev.tankwright.controller.safety;
 import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Fault;
+import dev.tankwright.controller.board.HoldTimer;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.StateWords;
 
@@ -38,6 +39,11 @@ final class StuckCommandMonitor extends Monitor {
     return last != Command.NONE;
   }
 
+  /** In what time the silence is long enough, ms. */
+  int silentInMs() {
+    return isListening() ? gapMs - sinceMs : HoldTimer.NEVER;
+  }
+
   private void silence(int dtMs) {
     sinceMs += dtMs;
     if (sinceMs >= gapMs) {
@@ -49,7 +55,7 @@ final class StuckCommandMonitor extends Monitor {
 
   @Override
   boolean delaysReset(Watch w) {
-    return repeated;
+    return isListening();
   }
 
   @Override

@@ -34,7 +34,13 @@ final class TimeMonitors {
   /** True while any of them must be called in the next scan, whether or not anything is news. */
   boolean isBusy(Watch w) {
     boolean heats = w.driven.heater() || w.demand.heatingUp;
-    return heats || dryTank.isLow() || stuckCommand.isListening() || clock.holds(w);
+    return heats || dryTank.isLow() || stuckCommand.isListening();
+  }
+
+  /** In what time any of them may find something if nothing changes, ms. */
+  int changesInMs(Watch w) {
+    int heat = Math.min(heatingEffect.judgesInMs(w), heatUpTime.expiresInMs(w));
+    return Math.min(heat, Math.min(dryTank.dryInMs(), stuckCommand.silentInMs()));
   }
 
   boolean isDry() {

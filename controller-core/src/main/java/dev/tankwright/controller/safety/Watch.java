@@ -30,7 +30,12 @@ final class Watch {
    * time: a pin, a reading, a drive, or what is asked for.
    */
   boolean hasNews() {
-    return measured.hasChanged() || driven.word() != lastDriven;
+    return measured.hasChanged() || hasDrivenNews();
+  }
+
+  /** True when a drive, or what is asked for, differs from what was looked at last. */
+  boolean hasDrivenNews() {
+    return driven.word() != lastDriven;
   }
 
   /** What was news is looked at now. */

@@ -25,7 +25,7 @@ public final class Channel {
 
   /** Takes the reading and tells whether it is another one; the same one means what it meant. */
   boolean sense(int counts) {
-    if (counts == lastCounts) {
+    if (isSame(counts)) {
       return false;
     }
     lastCounts = counts;
@@ -33,10 +33,23 @@ public final class Channel {
     return true;
   }
 
+  /**
+   * True when the reading means what the last one taken means: a reading that flickers by one count
+   * about it is noise, some 0.04 K. At the ends of the range every count tells.
+   */
+  boolean isSame(int counts) {
+    int step = counts - lastCounts;
+    return step == 0 || ((step == 1 || step == -1) && valid && isValid(counts));
+  }
+
+  private static boolean isValid(int counts) {
+    return counts > SHORT_TO && counts < OPEN_FROM;
+  }
+
   private void read(int counts) {
     open = counts >= OPEN_FROM;
     shorted = counts <= SHORT_TO;
-    valid = counts > SHORT_TO && counts < OPEN_FROM;
+    valid = isValid(counts);
     milliC = table.milliCelsius(counts);
   }
 

@@ -36,6 +36,11 @@ public final class Keys {
     return pressed;
   }
 
+  /** True when the given number announces nothing and nothing was announced just before. */
+  boolean isSilent(int commandSequence) {
+    return commandSequence == lastSequence && !pressed;
+  }
+
   /** What stands on the pins now is no news. */
   void takeUp(Inputs standing) {
     lastSequence = standing.commandSequence;

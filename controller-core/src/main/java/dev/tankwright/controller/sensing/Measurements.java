@@ -52,6 +52,36 @@ public final class Measurements {
     flow.pass(ProgramFlow.SENSED);
   }
 
+  /**
+   * The time since the previous scan, ms, if nothing but time has passed: every pin, reading and
+   * command stands as it stood, and the counter has made a step that it may make. 0 otherwise.
+   */
+  public int stillStepMs(Inputs inputs) {
+    boolean same =
+        inputs.pins() == pins
+            && control.isSame(inputs.controlSensorCounts)
+            && cutOff.isSame(inputs.cutOffSensorCounts)
+            && keys.isSilent(inputs.commandSequence);
+    return same ? clock.goodStepMs(inputs.millis) : 0;
+  }
+
+  /** Lets that time pass, and nothing else. */
+  public void passStill(int stepMs) {
+    clock.pass(stepMs);
+  }
+
+  /** Measures what passed still, in one: nothing has changed, and so much time has gone by. */
+  public void catchUp(int ms) {
+    dtMs = ms;
+    changed = false;
+    lid.isClosed((pins & LID) == Pins.LID_MAKE, ms);
+  }
+
+  /** In what time anything here changes by itself, ms. */
+  public int changesInMs() {
+    return lid.changesInMs();
+  }
+
   private boolean isUnusual() {
     return keys.isPressed() || clock.isAstray();
   }

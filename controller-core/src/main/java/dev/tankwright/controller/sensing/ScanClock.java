@@ -38,6 +38,17 @@ public final class ScanClock {
     return suspect(step);
   }
 
+  /** The step since the last scan if it may be believed, ms; else 0. */
+  int goodStepMs(int millis) {
+    int step = millis - lastMillis;
+    return step > 0 && step <= scanMaximumMs && !astray ? step : 0;
+  }
+
+  /** Takes a step that may be believed. */
+  void pass(int stepMs) {
+    lastMillis += stepMs;
+  }
+
   private void settle() {
     stalledScans = 0;
     jumped = false;

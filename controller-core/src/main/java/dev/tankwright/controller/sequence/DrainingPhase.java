@@ -32,6 +32,10 @@ final class DrainingPhase {
     return Trigger.DRAINED;
   }
 
+  int changesInMs() {
+    return low.expiresInMs();
+  }
+
   void enter() {
     low.reset();
   }

@@ -45,6 +45,6 @@ public final class Dues {
   }
 
   void keep(StateWords kept) {
-    word = kept.carry(word) & ~KEEPING_WARM;
+    word = (word & KEEPING_WARM) | kept.carry(word & ~KEEPING_WARM);
   }
 }

@@ -46,6 +46,14 @@ final class KeepWarm {
     return true;
   }
 
+  /** In what time it ends by itself, ms; 0 where it has just begun. */
+  int endsInMs() {
+    if (!isOn()) {
+      return HoldTimer.NEVER;
+    }
+    return lasting.isRunning() ? lasting.expiresInMs() : 0;
+  }
+
   boolean isOn() {
     return setpointMilliC != 0;
   }

@@ -26,6 +26,10 @@ final class PausedPhase {
     return resumed == Trigger.NONE && expired ? Trigger.PAUSE_EXPIRED : resumed;
   }
 
+  int changesInMs() {
+    return pause.expiresInMs();
+  }
+
   void enter() {
     pause.reset();
   }

@@ -34,7 +34,7 @@ final class PhaseChange {
       pause(from, trigger);
     } else if (from == Phase.PAUSED && to.isRunning()) {
       s.journal.note(NoticeKind.CYCLE_RESUMED, to.ordinal(), 0);
-    } else if (to == Phase.COMPLETE) {
+    } else if (to == Phase.COMPLETE && from.isRunning()) {
       complete();
     } else if (s.cycle.isUnderWay() && !to.isInCycle()) {
       endEarly(trigger);

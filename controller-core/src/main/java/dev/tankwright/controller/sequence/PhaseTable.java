@@ -32,6 +32,11 @@ public final class PhaseTable {
               "power is back; the operator decides on the cycle that lost it"),
           on(
               SELF_TEST,
+              Trigger.VERDICT_FOUND,
+              COMPLETE,
+              "a foil check still waits for its verdict"),
+          on(
+              SELF_TEST,
               Trigger.FAULT_LATCHED,
               LOCKOUT,
               "something is wrong before anything was driven"),

@@ -1,6 +1,7 @@
 package dev.tankwright.controller.sequence;
 
 import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.HoldTimer;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.StateWords;
 
@@ -35,6 +36,18 @@ final class Phases {
       case COMPLETE -> complete.decide(s);
       case DRAINING -> draining.decide(s);
       case LOCKOUT -> lockout.decide(s);
+    };
+  }
+
+  /** In what time a phase ends by itself if nothing changes, ms. */
+  int changesInMs(Phase phase, Situation s) {
+    return switch (phase) {
+      case SELF_TEST -> selfTest.changesInMs();
+      case DEGASSING -> s.cycle.degasLeftMs;
+      case CLEANING -> s.isSounding() ? s.cycle.cleanLeftMs : HoldTimer.NEVER;
+      case PAUSED -> paused.changesInMs();
+      case DRAINING -> draining.changesInMs();
+      default -> HoldTimer.NEVER;
     };
   }
 

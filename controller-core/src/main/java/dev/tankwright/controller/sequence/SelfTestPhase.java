@@ -27,7 +27,14 @@ final class SelfTestPhase {
     if (!passed) {
       return Trigger.NONE;
     }
-    return s.cycle.isUnderWay() ? Trigger.CYCLE_FOUND : Trigger.SELF_TEST_PASSED;
+    if (s.cycle.isUnderWay()) {
+      return Trigger.CYCLE_FOUND;
+    }
+    return s.cycle.foilVerdictDue ? Trigger.VERDICT_FOUND : Trigger.SELF_TEST_PASSED;
+  }
+
+  int changesInMs() {
+    return inOrder.expiresInMs();
   }
 
   void enter() {

@@ -43,6 +43,17 @@ public final class Sequence {
   /** Decides in one scan and says what is asked for. */
   public void decide(Inputs inputs) {
     situation.begin(inputs);
+    decide();
+    flow.pass(ProgramFlow.DECIDED);
+  }
+
+  /** Lets time pass in which nothing changes: what was measured says how much. */
+  public void catchUp() {
+    decide();
+    tally();
+  }
+
+  private void decide() {
     Trigger trigger = phases.decide(phase, situation);
     if (trigger != Trigger.NONE) {
       fire(trigger);
@@ -53,7 +64,6 @@ public final class Sequence {
     if (situation.keepWarm.isOver(situation.measured.isMains(), situation.dtMs())) {
       ask();
     }
-    flow.pass(ProgramFlow.DECIDED);
   }
 
   /** Goes to lockout because a fault has been latched. */
@@ -62,14 +72,10 @@ public final class Sequence {
   }
 
   private void fire(Trigger trigger) {
-    Phase next = PhaseTable.after(phase, trigger);
-    if (next == phase) {
-      return;
-    }
     Phase from = phase;
-    phase = next;
-    phases.enter(next);
-    change.made(from, trigger, next);
+    phase = PhaseTable.after(from, trigger);
+    phases.enter(phase);
+    change.made(from, trigger, phase);
     ask();
   }
 
@@ -104,6 +110,23 @@ public final class Sequence {
       situation.tally.scan(phase, situation.faults.bits());
     }
     situation.solution.scan(situation.isSounding(), situation.measured);
+  }
+
+  /** In what time anything happens here if nothing changes, ms. */
+  public int changesInMs() {
+    int due = situation.solution.changesInMs(situation.isSounding());
+    int warm = situation.keepWarm.endsInMs();
+    int second = situation.journal.secondInMs();
+    int own = Math.min(Math.min(due, warm), second);
+    return Math.min(own, phases.changesInMs(phase, situation));
+  }
+
+  /**
+   * True while what is left of a cycle becomes less with every scan: while degassing, and while
+   * cleaning with the ultrasound driven.
+   */
+  public boolean isCountingDown() {
+    return phase == Phase.DEGASSING || (phase == Phase.CLEANING && situation.isSounding());
   }
 
   /** A second has passed. */

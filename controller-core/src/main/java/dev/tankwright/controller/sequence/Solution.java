@@ -50,6 +50,13 @@ final class Solution {
     }
   }
 
+  /** In what time anything becomes due if nothing changes, ms. */
+  int changesInMs(boolean sounding) {
+    int aged = ageMs < ageMaximumMs ? ageMaximumMs - ageMs : HoldTimer.NEVER;
+    boolean rests = !sounding && restMs < restMaximumMs;
+    return Math.min(aged, rests ? restMaximumMs - restMs : HoldTimer.NEVER);
+  }
+
   private void age(int dtMs) {
     ageMs += dtMs;
     if (ageMs >= ageMaximumMs) {

@@ -8,6 +8,8 @@ public enum Trigger {
   SELF_TEST_PASSED,
   /** As before, and a cycle was under way when the power was lost. */
   CYCLE_FOUND,
+  /** As before, and a foil check still waits for its verdict. */
+  VERDICT_FOUND,
   /** A start was accepted. */
   STARTED,
   /** The setpoint is reached and the solution is to be degassed. */

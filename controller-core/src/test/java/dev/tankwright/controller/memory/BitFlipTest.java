@@ -1,8 +1,9 @@
 package dev.tankwright.controller.memory;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
-import static org.junit.jupiter.api.Assertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertArrayEquals;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
 
+import dev.tankwright.trace.Requirement;
 import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -30,7 +31,8 @@ class BitFlipTest {
   }
 
   @Test
-  @DisplayName("SR-18 every single wrong bit in either copy is found, and the other copy is used")
+  @Requirement("SR-18")
+  @DisplayName("every single wrong bit in either copy is found, and the other copy is used")
   void singleBits() {
     for (int bit = 0; bit < 2 * BITS; bit++) {
       memory.flip(bit);
@@ -41,7 +43,8 @@ class BitFlipTest {
   }
 
   @Test
-  @DisplayName("SR-18 bursts of up to 32 bits anywhere in a copy are found")
+  @Requirement("SR-18")
+  @DisplayName("bursts of up to 32 bits anywhere in a copy are found")
   void bursts() {
     Random random = new Random(3);
     for (int i = 0; i < 100_000; i++) {
@@ -55,7 +58,8 @@ class BitFlipTest {
   }
 
   @Test
-  @DisplayName("SR-18 a wrong bit in each copy leaves nothing to believe")
+  @Requirement("SR-18")
+  @DisplayName("a wrong bit in each copy leaves nothing to believe")
   void bothCopies() {
     Random random = new Random(4);
     for (int i = 0; i < 20_000; i++) {

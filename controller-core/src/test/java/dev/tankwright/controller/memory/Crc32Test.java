@@ -1,7 +1,8 @@
 package dev.tankwright.controller.memory;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
 
+import dev.tankwright.trace.Requirement;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
@@ -15,7 +16,8 @@ class Crc32Test {
   private static final int PUBLISHED = 0xCBF43926;
 
   @Test
-  @DisplayName("SR-18 the check value of the nine digits is the published one")
+  @Requirement("SR-18")
+  @DisplayName("the check value of the nine digits is the published one")
   void publishedValue() {
     int crc = Crc32.START;
     for (byte octet : "123456789".getBytes(StandardCharsets.US_ASCII)) {
@@ -25,7 +27,8 @@ class Crc32Test {
   }
 
   @Test
-  @DisplayName("SR-18 octets and words of any content give what another implementation gives")
+  @Requirement("SR-18")
+  @DisplayName("octets and words of any content give what another implementation gives")
   void agreesWithAnother() {
     Random random = new Random(7);
     for (int count = 0; count < 200; count++) {

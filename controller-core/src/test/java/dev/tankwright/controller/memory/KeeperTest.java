@@ -1,9 +1,10 @@
 package dev.tankwright.controller.memory;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertThrows;
 
 import dev.tankwright.controller.board.StateWords;
+import dev.tankwright.trace.Requirement;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
@@ -65,21 +66,24 @@ class KeeperTest {
   private final ByteMemory memory = new ByteMemory(2 * ROOM);
 
   @Test
-  @DisplayName("SR-18 at the first power-up nothing is recalled and nothing has failed")
+  @Requirement("SR-18")
+  @DisplayName("at the first power-up nothing is recalled and nothing has failed")
   void firstPowerUp() {
     assertEquals(Loaded.EMPTY, powerUp(List.of()));
     assertEquals(0, memory.writes());
   }
 
   @Test
-  @DisplayName("SR-18 what was kept after a scan comes back with the time without supply")
+  @Requirement("SR-18")
+  @DisplayName("what was kept after a scan comes back with the time without supply")
   void comesBack() {
     keepScans();
     assertEquals(Loaded.INTACT, powerUp(List.of("4 5 -6 after 60 s")));
   }
 
   @Test
-  @DisplayName("SR-18 a scan that changed nothing writes nothing")
+  @Requirement("SR-18")
+  @DisplayName("a scan that changed nothing writes nothing")
   void writesOnlyWhatChanged() {
     keepScans();
     int before = memory.writes();
@@ -91,7 +95,8 @@ class KeeperTest {
   }
 
   @Test
-  @DisplayName("SR-18 one copy lost: the other is recalled, and there are two again at once")
+  @Requirement("SR-18")
+  @DisplayName("one copy lost: the other is recalled, and there are two again at once")
   void heals() {
     keepScans();
     memory.flip(100);
@@ -100,7 +105,8 @@ class KeeperTest {
   }
 
   @Test
-  @DisplayName("SR-18 damage in both copies is told as failed, and so is another version")
+  @Requirement("SR-18")
+  @DisplayName("damage in both copies is told as failed, and so is another version")
   void fails() {
     keepScans();
     assertEquals(Loaded.OTHER_VERSION, powerUp(2, List.of("failed")));

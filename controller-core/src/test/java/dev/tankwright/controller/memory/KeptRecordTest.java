@@ -1,10 +1,11 @@
 package dev.tankwright.controller.memory;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.assertArrayEquals;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertThrows;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
+import dev.tankwright.trace.Requirement;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -19,14 +20,16 @@ class KeptRecordTest {
   private final int[] loaded = {1, 2, 3, 4, 5};
 
   @Test
-  @DisplayName("SR-18 what was never written is empty, and the words stay as they were")
+  @Requirement("SR-18")
+  @DisplayName("what was never written is empty, and the words stay as they were")
   void neverWritten() {
     assertEquals(Loaded.EMPTY, record.load(loaded));
     assertArrayEquals(new int[] {1, 2, 3, 4, 5}, loaded);
   }
 
   @Test
-  @DisplayName("SR-18 what was saved comes back, save after save, extreme words included")
+  @Requirement("SR-18")
+  @DisplayName("what was saved comes back, save after save, extreme words included")
   void comesBack() {
     int[] words = {0, -1, Integer.MIN_VALUE, Integer.MAX_VALUE, 0};
     for (int i = 0; i < 1_000; i++) {
@@ -38,7 +41,8 @@ class KeptRecordTest {
   }
 
   @Test
-  @DisplayName("SR-18 a later save writes each octet of one copy and the mark of it twice, no more")
+  @Requirement("SR-18")
+  @DisplayName("a later save writes each octet of one copy and the mark of it twice, no more")
   void writesOneCopy() {
     record.save(numbered(1));
     int before = memory.writes();
@@ -47,7 +51,8 @@ class KeptRecordTest {
   }
 
   @Test
-  @DisplayName("SR-18 nothing outside the two rooms is touched")
+  @Requirement("SR-18")
+  @DisplayName("nothing outside the two rooms is touched")
   void staysInItsRooms() {
     ByteMemory wide = new ByteMemory(BASE + 2 * ROOM + 10);
     wide.fill(0, wide.size(), 0x77);
@@ -63,7 +68,8 @@ class KeptRecordTest {
   }
 
   @Test
-  @DisplayName("SR-18 numbers of saves wrap without the older copy becoming the newer one")
+  @Requirement("SR-18")
+  @DisplayName("numbers of saves wrap without the older copy becoming the newer one")
   void sequenceWraps() {
     Copy first = new Copy(memory, BASE, ROOM);
     Copy second = new Copy(memory, BASE + ROOM, ROOM);
@@ -79,7 +85,8 @@ class KeptRecordTest {
   }
 
   @Test
-  @DisplayName("SR-18 a memory that reads all zeros, or the same anything, is damaged")
+  @Requirement("SR-18")
+  @DisplayName("a memory that reads all zeros, or the same anything, is damaged")
   void uniform() {
     for (int octet = 0; octet < NonVolatile.ERASED; octet++) {
       memory.fill(0, memory.size(), octet);
@@ -88,7 +95,8 @@ class KeptRecordTest {
   }
 
   @Test
-  @DisplayName("SR-18 one copy lost is told and the other used; saving makes two of it again")
+  @Requirement("SR-18")
+  @DisplayName("one copy lost is told and the other used; saving makes two of it again")
   void oneCopyLost() {
     for (int lost = 0; lost < 2; lost++) {
       record.save(numbered(1));
@@ -103,7 +111,8 @@ class KeptRecordTest {
   }
 
   @Test
-  @DisplayName("SR-18 both copies lost is told, and a save makes two good ones")
+  @Requirement("SR-18")
+  @DisplayName("both copies lost is told, and a save makes two good ones")
   void bothLost() {
     memory.fill(0, memory.size(), 0x20);
     assertEquals(Loaded.DAMAGED, record.load(loaded));
@@ -114,7 +123,27 @@ class KeptRecordTest {
   }
 
   @Test
-  @DisplayName("SR-18 a record of another version or length is told, refused and replaced")
+  @Requirement("SR-18")
+  @DisplayName("beside a damaged copy the erased one stays erased until the other is good")
+  void erasedBesideDamaged() {
+    for (int damaged = 0; damaged < 2; damaged++) {
+      int from = BASE + damaged * ROOM;
+      int erased = BASE + (1 - damaged) * ROOM;
+      memory.fill(0, memory.size(), NonVolatile.ERASED);
+      memory.fill(from, from + ROOM, 0x20);
+      memory.cutAfter(KeptRecord.octets(WORDS), ByteMemory.InFlight.OLD, 0);
+      assertThrows(ByteMemory.PowerCut.class, () -> record.save(numbered(4)));
+      assertEquals(NonVolatile.ERASED, memory.read(erased));
+      memory.powerUp();
+      record.save(numbered(5));
+      assertEquals(Loaded.INTACT, record.load(loaded));
+      assertArrayEquals(numbered(5), loaded);
+    }
+  }
+
+  @Test
+  @Requirement("SR-18")
+  @DisplayName("a record of another version or length is told, refused and replaced")
   void otherVersion() {
     KeptRecord later = new KeptRecord(memory, BASE, ROOM, WORDS, VERSION + 1);
     KeptRecord shorter = new KeptRecord(memory, BASE, ROOM, WORDS - 1, VERSION);
@@ -139,6 +168,10 @@ class KeptRecordTest {
     assertRefused("at least 1 word", ROOM, 0);
     assertRefused("at most", ROOM, Integer.MAX_VALUE);
     assertRefused("do not lie in a memory of " + memory.size(), ROOM + 1, WORDS);
+    IllegalArgumentException refused =
+        assertThrows(
+            IllegalArgumentException.class, () -> new KeptRecord(memory, -1, ROOM, WORDS, VERSION));
+    assertTrue(refused.getMessage().contains("octets from -1 on"), refused.getMessage());
   }
 
   private void assertRefused(String why, int room, int words) {

@@ -1,7 +1,7 @@
 package dev.tankwright.controller.memory;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import com.sun.management.ThreadMXBean;
 import dev.tankwright.controller.board.StateWords;

@@ -1,12 +1,13 @@
 package dev.tankwright.controller.memory;
 
-import static org.junit.jupiter.api.Assertions.assertArrayEquals;
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.assertArrayEquals;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertThrows;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import dev.tankwright.controller.memory.ByteMemory.InFlight;
 import dev.tankwright.controller.memory.ByteMemory.PowerCut;
+import dev.tankwright.trace.Requirement;
 import java.util.Arrays;
 import java.util.Random;
 import org.junit.jupiter.api.DisplayName;
@@ -39,7 +40,8 @@ class PowerCutTest {
 
   @ParameterizedTest
   @EnumSource(Before.class)
-  @DisplayName("SR-18 a cut at any octet of a save leaves the record as it was or as it was to be")
+  @Requirement("SR-18")
+  @DisplayName("a cut at any octet of a save leaves the record as it was or as it was to be")
   void everyOctet(Before before) {
     prepare(before);
     byte[] image = memory.image();
@@ -109,7 +111,8 @@ class PowerCutTest {
   }
 
   @Test
-  @DisplayName("SR-18 saves and cuts by chance, thousands of them: nothing is ever lost")
+  @Requirement("SR-18")
+  @DisplayName("saves and cuts by chance, thousands of them: nothing is ever lost")
   void byChance() {
     int cuts = 0;
     for (int seed = 1; seed <= 5_000; seed++) {

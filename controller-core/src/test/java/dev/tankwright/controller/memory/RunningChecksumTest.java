@@ -1,10 +1,11 @@
 package dev.tankwright.controller.memory;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertFalse;
+import static dev.tankwright.trace.CountedAssertions.assertThrows;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
+import dev.tankwright.trace.Requirement;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -36,7 +37,8 @@ class RunningChecksumTest {
   private final RunningChecksum checksum = new RunningChecksum(table);
 
   @Test
-  @DisplayName("SR-18 a table that stays the same is never called wrong, one word per scan")
+  @Requirement("SR-18")
+  @DisplayName("a table that stays the same is never called wrong, one word per scan")
   void staysRight() {
     table.looks = 0;
     for (int scan = 1; scan <= 100 * WORDS; scan++) {
@@ -47,7 +49,8 @@ class RunningChecksumTest {
   }
 
   @Test
-  @DisplayName("SR-18 any wrong bit, whenever it comes, is found within two rounds and stays found")
+  @Requirement("SR-18")
+  @DisplayName("any wrong bit, whenever it comes, is found within two rounds and stays found")
   void findsEveryBit() {
     for (int bit = 0; bit < WORDS * Integer.SIZE; bit++) {
       for (int moment = 0; moment < WORDS; moment++) {
@@ -66,7 +69,8 @@ class RunningChecksumTest {
   }
 
   @Test
-  @DisplayName("SR-18 two words that change places are found")
+  @Requirement("SR-18")
+  @DisplayName("two words that change places are found")
   void findsSwappedWords() {
     table.words[0] = 1;
     table.words[1] = 3;

@@ -75,6 +75,14 @@ class HeaterSafetyTest {
   }
 
   @Test
+  @Requirement("SR-08")
+  @DisplayName("a heater that is without current because mains has gone is in order")
+  void noCurrentWithoutMains() {
+    ScanRig rig = ScanRig.in(Phase.HEATING).heaterCurrent(STUCK_OFF).advance(1_000);
+    rig.mains(false).scan(10).expectNoFault().expect(Phase.PAUSED);
+  }
+
+  @Test
   @Requirement("SR-15")
   @DisplayName("a solution that warms less than 0.5 K in 240 s of heating locks out")
   void heatingWithoutEffect() {

@@ -64,6 +64,14 @@ class LevelSafetyTest {
 
   @Test
   @Requirement("SR-09")
+  @DisplayName("a tank that ran dry at rest is found when the heater is wanted, and not heated")
+  void dryBeforeHeating() {
+    ScanRig rig = ScanRig.in(Phase.DEGASSING).advance(7_000).level(false, false).advance(1_000);
+    rig.expectNoFault().warm(39).scan(10).expectTrip(Fault.DRY_TANK);
+  }
+
+  @Test
+  @Requirement("SR-09")
   @DisplayName("an empty tank at rest is no fault")
   void emptyAtRest() {
     ScanRig.selfTested().level(false, false).advance(60_000).expectNoFault();

@@ -42,6 +42,18 @@ class StuckCommandSafetyTest {
 
   @Test
   @Requirement("SR-22")
+  @DisplayName("a reset key that sticks after another key was stuck resets nothing either")
+  void anotherStuckKey() {
+    ScanRig rig = ScanRig.selfTested();
+    hold(rig, Command.PAUSE, 5_300);
+    rig.expect(Phase.LOCKOUT);
+    hold(rig, Command.RESET, 4_000);
+    rig.expect(Phase.LOCKOUT);
+    rig.advance(1_000).expectResetAccepted(Fault.COMMAND_STUCK);
+  }
+
+  @Test
+  @Requirement("SR-22")
   @DisplayName("an impatient operator is no stuck key: other commands or gaps in between")
   void impatient() {
     ScanRig rig = ScanRig.selfTested();

@@ -22,7 +22,7 @@ class ChannelTest {
     Channel channel = channel(profile);
     double stepOhm = 600.0 / 4_095;
     for (double celsius = -20; celsius <= 125; celsius += 0.011) {
-      channel.sense(Converter.counts(celsius, profile));
+      read(channel, Converter.counts(celsius, profile));
       double ohmPerKelvin = Converter.ohm(celsius + 0.5) - Converter.ohm(celsius - 0.5);
       double bound = stepOhm / 2 / ohmPerKelvin + 0.001;
       assertEquals(celsius, channel.milliC() / 1_000.0, bound);
@@ -38,7 +38,7 @@ class ChannelTest {
     Channel channel = channel(ranged);
     int last = Integer.MIN_VALUE;
     for (int counts = 0; counts <= 4_095; counts++) {
-      channel.sense(counts);
+      read(channel, counts);
       assertTrue(channel.milliC() > last, "at " + counts);
       last = channel.milliC();
       int milliOhm = (int) Math.round(low + counts * (double) (high - low) / 4_095);
@@ -72,6 +72,39 @@ class ChannelTest {
       channel.sense(Converter.counts(celsius, profile));
       assertFalse(channel.isOpen() || channel.isShorted(), celsius + " °C");
     }
+  }
+
+  @Test
+  @DisplayName("a reading that flickers by one count stands still, one that moves on is followed")
+  void flicker() {
+    Channel channel = channel(profile);
+    assertTrue(channel.sense(1_000));
+    int milliC = channel.milliC();
+    for (int counts : new int[] {1_001, 999, 1_000, 1_001}) {
+      assertFalse(channel.sense(counts), "at " + counts);
+      assertEquals(milliC, channel.milliC());
+    }
+    assertTrue(channel.sense(1_002));
+    assertFalse(channel.sense(1_001));
+    assertTrue(channel.sense(1_000));
+    assertEquals(milliC, channel.milliC());
+  }
+
+  @ParameterizedTest(name = "{0} after {1}")
+  @CsvSource({"15, 16", "16, 15", "4080, 4079", "4079, 4080", "14, 15", "4081, 4080"})
+  @Requirement("SR-05")
+  @DisplayName("at the ends of the range every count tells")
+  void everyCountTellsAtTheEnds(int counts, int before) {
+    Channel channel = channel(profile);
+    channel.sense(before);
+    assertTrue(channel.sense(counts));
+    assertEquals(counts > 15 && counts < 4_080, channel.isValid());
+  }
+
+  /** Reads a count that is not next to the one before. */
+  private static void read(Channel channel, int counts) {
+    channel.sense(counts < 2_000 ? 4_095 : 0);
+    channel.sense(counts);
   }
 
   private static Channel channel(DeviceProfile profile) {

@@ -30,6 +30,7 @@ class PhaseTableTest {
       Map.ofEntries(
           Map.entry(Trigger.SELF_TEST_PASSED, PhaseTableTest::await),
           Map.entry(Trigger.CYCLE_FOUND, PhaseTableTest::await),
+          Map.entry(Trigger.VERDICT_FOUND, PhaseTableTest::await),
           Map.entry(Trigger.STARTED, rig -> rig.start(ScanRig.SHORT)),
           Map.entry(Trigger.WARM_AND_DEGAS_OWED, PhaseTableTest::await),
           Map.entry(Trigger.WARM, rig -> rig.warm(ScanRig.WARM).advance(10)),
@@ -85,6 +86,12 @@ class PhaseTableTest {
     assertEquals(line.to(), PhaseTable.after(line.from(), line.trigger()));
   }
 
+  private static ScanRig foilChecked() {
+    ScanRig rig = ScanRig.selfTested().warm(ScanRig.WARM);
+    rig.start(new Recipe(Programme.FOIL_CHECK, 40_000, 1_000, 1_000));
+    return rig.until(Phase.COMPLETE, 10_000);
+  }
+
   /** In the phase that is left, in the circumstances that the trigger needs. */
   private static ScanRig before(Transition line) {
     return switch (line.trigger()) {
@@ -96,6 +103,7 @@ class PhaseTableTest {
               .warm(ScanRig.WARM)
               .advance(10);
       case CYCLE_FOUND -> ScanRig.in(Phase.CLEANING).cutPower(60).scan(10);
+      case VERDICT_FOUND -> foilChecked().cutPower(60).scan(10);
       case RESUMED_DEGASSING -> ScanRig.in(Phase.DEGASSING).press(Command.PAUSE);
       case RESUMED_CLEANING -> ScanRig.in(Phase.CLEANING).press(Command.PAUSE);
       default -> ScanRig.in(line.from());

@@ -1,0 +1,147 @@
+package dev.tankwright.controller.sequence;
+
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
+import static dev.tankwright.trace.CountedAssertions.assertFalse;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
+
+import dev.tankwright.controller.ScanRig;
+import dev.tankwright.controller.board.Command;
+import dev.tankwright.controller.board.Fault;
+import dev.tankwright.controller.board.Phase;
+import dev.tankwright.controller.board.Programme;
+import dev.tankwright.controller.board.Recipe;
+import dev.tankwright.controller.board.StateWords;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+class CycleTallyTest {
+  private static final int WORDS = 37;
+
+  @Test
+  @DisplayName("a tally says which cycle it is of, and for how long what was driven")
+  void saysWhichCycle() {
+    ScanRig rig = ScanRig.selfTested();
+    CycleTally of = rig.controller.cycleTally();
+    assertEquals(0, of.number());
+    rig.start(new Recipe(Programme.HEAVY, 45_000, 20_000, 30_000));
+    assertEquals(1, of.number());
+    assertEquals(Programme.HEAVY, of.programme());
+    assertEquals(45_000, of.setpointMilliC());
+    assertEquals(1_000, of.startedMs(), "the first scan lasts 0 ms");
+    assertEquals(1_000, rig.controller.uptimeMs());
+    rig.advance(1_000);
+    assertEquals(1_010, of.heaterMs(), "heated from the scan of the start");
+    assertEquals(1_010, of.phaseMs(Phase.HEATING));
+    assertEquals(0, of.ultrasoundMs());
+    assertFalse(of.hasTemperatures(), "heating up is not counted");
+    rig.press(Command.PAUSE).advance(500);
+    assertEquals(510, of.phaseMs(Phase.PAUSED));
+    assertEquals(1_010, of.heaterMs());
+  }
+
+  @Test
+  @DisplayName("the next cycle's tally begins with nothing of the last one")
+  void beginsWithNothing() {
+    ScanRig rig = ScanRig.in(Phase.CLEANING).advance(1_000).press(Command.PAUSE);
+    rig.advance(1_000).press(Command.RESUME).advance(1_000).controlCounts(4_095).advance(200);
+    CycleTally of = rig.expect(Phase.LOCKOUT).controller.cycleTally();
+    assertTrue(of.isDegassed() && of.hasTemperatures());
+    assertEquals(Fault.CONTROL_SENSOR_OPEN.bit(), of.faultBits());
+    assertEquals(1, of.interruptions());
+    assertTrue(of.phaseMs(Phase.PAUSED) > 0 && of.ultrasoundMs() > 0 && of.heaterMs() > 0);
+
+    rig.warm(25).advance(10).press(Command.RESET).advance(1_000).start(ScanRig.SHORT);
+    assertEquals(2, of.number());
+    assertEquals(0, of.interruptions());
+    assertEquals(0, of.faultBits());
+    assertEquals(0, of.ultrasoundMs());
+    assertEquals(10, of.heaterMs());
+    assertFalse(of.isDegassed() || of.hasTemperatures());
+    for (Phase phase : Phase.values()) {
+      assertEquals(phase == Phase.HEATING ? 10 : 0, of.phaseMs(phase), phase.name());
+    }
+    rig.warm(ScanRig.WARM).advance(20);
+    assertEquals(of.minimumMilliC(), of.maximumMilliC());
+    assertEquals(of.minimumMilliC(), of.meanMilliC());
+  }
+
+  @Test
+  @DisplayName("the mean is weighed by time and counts degassing and cleaning alone")
+  void meanIsWeighed() {
+    ScanRig rig = ScanRig.in(Phase.DEGASSING);
+    CycleTally of = rig.controller.cycleTally();
+    assertEquals(10, of.phaseMs(Phase.DEGASSING));
+    rig.warm(41).advance(14_990).warm(42).advance(5_010).expect(Phase.CLEANING);
+    rig.press(Command.PAUSE).warm(60).advance(1_000);
+    assertTrue(of.hasTemperatures());
+    assertEquals(40_400, of.minimumMilliC(), 30);
+    assertEquals(42_000, of.maximumMilliC(), 30);
+    assertEquals(41_250, of.meanMilliC(), 40, "a quarter of the time warmer by 1 K");
+  }
+
+  @Test
+  @DisplayName("the energy is rated power by time, in milliwatt-hours")
+  void energy() {
+    ScanRig rig = ScanRig.selfTested().start(ScanRig.SHORT).advance(23_990);
+    CycleTally of = rig.controller.cycleTally();
+    assertEquals(24_000, of.heaterMs());
+    assertEquals(24_000 * 300 / 3_600, of.energyMilliWattHours(), "300 W for 24 s");
+    rig.warm(ScanRig.WARM).until(Phase.COMPLETE, 60_000);
+    assertEquals(42_000, of.ultrasoundMs());
+    assertEquals(2_000 + 42_000 * 150 / 3_600, of.energyMilliWattHours(), "150 W for 42 s");
+  }
+
+  @Test
+  @DisplayName("faults that pass within a cycle and those that end it are all told")
+  void faultsAddUp() {
+    ScanRig rig = ScanRig.selfTested().start(new Recipe(Programme.CUSTOM, 50_000, 1_000, 1_000));
+    rig.generatorFault(true).advance(400).expect(Phase.LOCKOUT);
+    assertEquals(Fault.GENERATOR_FAULT.bit(), rig.controller.cycleTally().faultBits());
+    rig.controlCounts(0).advance(200);
+    assertEquals(Fault.GENERATOR_FAULT.bit(), rig.controller.cycleTally().faultBits(), "it ended");
+  }
+
+  @Test
+  @DisplayName("what outlasts the power: every number in both its halves, ages from now on")
+  void keeps() {
+    StateWords kept = numbered();
+    CycleTally tally = ScanRig.selfTested().controller.cycleTally();
+    tally.keep(kept, 1L << 40);
+    assertEquals(10_000, tally.number());
+    assertEquals(Programme.LIGHT, tally.programme());
+    assertEquals(10_002, tally.setpointMilliC());
+    assertEquals((1L << 40) - whole(3), tally.startedMs());
+    assertEquals(10_005, tally.interruptions());
+    assertTrue(tally.isDegassed());
+    assertEquals(10_007, tally.faultBits());
+    for (Phase phase : Phase.values()) {
+      assertEquals(whole(8 + 2 * phase.ordinal()), tally.phaseMs(phase), phase.name());
+    }
+    assertEquals(whole(26), tally.ultrasoundMs());
+    assertEquals(whole(28), tally.heaterMs());
+    assertEquals(10_030, tally.minimumMilliC());
+    assertEquals(10_031, tally.maximumMilliC());
+    assertEquals(whole(32) / whole(34), tally.meanMilliC());
+    tally.wasOff(7);
+    assertEquals((1L << 40) - whole(3) - 7_000, tally.startedMs());
+    tally.wasOff(-7);
+    assertEquals((1L << 40) - whole(3) - 7_000, tally.startedMs());
+  }
+
+  /** Words of which each says its place; the lower halves of the long numbers look negative. */
+  private static StateWords numbered() {
+    StateWords kept = new StateWords(WORDS);
+    kept.beginCapture();
+    for (int at = 0; at < WORDS - 1; at++) {
+      boolean low = at == 3 || (at >= 8 && at < 30 && at % 2 == 0) || at == 32 || at == 34;
+      boolean high = at == 4 || (at >= 8 && at < 30 && at % 2 == 1) || at == 33 || at == 35;
+      kept.carry(at == 1 || at == 6 ? at / 6 : low ? -at : high ? at : 10_000 + at);
+    }
+    kept.beginRestore();
+    return kept;
+  }
+
+  private static long whole(int low) {
+    return ((low + 1L) << 32) + (1L << 32) - low;
+  }
+}
