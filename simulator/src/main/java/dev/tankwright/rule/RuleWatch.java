@@ -175,7 +175,9 @@ public final class RuleWatch implements NoticeRing.Taker {
       return Rule.PHASES_BY_TABLE;
     }
     int left = out.panel.remainingMs;
-    boolean grew = !started && left > remainingMs && !out.panel.degasOwed;
+    // Degassing that has become owed is put in where heating ends, and nowhere else.
+    boolean putIn = phase == Phase.HEATING && out.panel.phase == Phase.DEGASSING;
+    boolean grew = !started && left > remainingMs && !putIn;
     if (grew || (left != 0 && !out.panel.phase.isInCycle() && !power.isHeld(out.panel.phase))) {
       return Rule.TIME_LEFT_FALLS;
     }

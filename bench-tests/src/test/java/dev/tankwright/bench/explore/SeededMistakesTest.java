@@ -78,12 +78,12 @@ class SeededMistakesTest {
             "none",
             "NOTHING_OVER_DRY_TANK"),
         of(
-            "every sensor is believed",
-            "sensing/Channel",
-            "isValid",
+            "mains always counts as present",
+            "sensing/Measurements",
+            "isMains",
             yes(),
-            "control-sensor",
-            "NO_HEAT_WITHOUT_SENSORS"),
+            "none",
+            "NOTHING_WITHOUT_MAINS"),
         of(
             "every command is taken as given",
             "sequence/Situation",
