@@ -207,7 +207,8 @@ class RunCommandTest {
 
   @Test
   void shouldGiveTheSeedToTheRun() throws Exception {
-    String scenario = file("s.yaml", SHORT);
+    String noisy = "timeline: [{at: 1 s, break: control-sensor-noisy, size: 1 K}]\n";
+    String scenario = file("s.yaml", SHORT + noisy);
     Tool.run(folder, "run", scenario, "--seed", "7", "--out", "seven", "--broker", "none");
     Tool.run(folder, "run", scenario, "--seed", "8", "--out", "eight", "--broker", "none");
 
