@@ -97,7 +97,7 @@ class SeededMistakesTest {
             "sense",
             Mutation.alwaysJumps(Opcodes.IF_ICMPNE),
             "commands",
-            "RUNS_ON_COMMAND"),
+            "LOCKOUT_NEEDS_RESET"),
         of(
             "a pause that expires goes on heating",
             "sequence/PhaseTable",

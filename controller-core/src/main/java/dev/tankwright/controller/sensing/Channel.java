@@ -1,5 +1,7 @@
 package dev.tankwright.controller.sensing;
 
+import dev.tankwright.controller.board.StateWords;
+
 /**
  * One temperature channel: a reading becomes a temperature, or is recognised as an open or shorted
  * circuit.
@@ -71,5 +73,11 @@ public final class Channel {
   /** True when the reading is neither open nor shorted. */
   public boolean isValid() {
     return valid;
+  }
+
+  // The reading last taken is a memory: one that flickers about it counts as the same.
+  void carry(StateWords state) {
+    lastCounts = state.carry(lastCounts);
+    read(lastCounts);
   }
 }

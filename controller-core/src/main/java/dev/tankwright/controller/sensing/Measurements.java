@@ -189,6 +189,8 @@ public final class Measurements {
   public void carry(StateWords state) {
     clock.carry(state);
     lid.carry(state);
+    control.carry(state);
+    cutOff.carry(state);
   }
 
   /**

@@ -61,17 +61,7 @@ final class Phases {
     }
   }
 
-  void carry(StateWords state, Phase phase) {
-    // What a phase has counted means nothing in another one: it begins anew when it is entered.
-    if (phase != Phase.SELF_TEST) {
-      selfTest.enter();
-    }
-    if (phase != Phase.PAUSED) {
-      paused.enter();
-    }
-    if (phase != Phase.DRAINING) {
-      draining.enter();
-    }
+  void carry(StateWords state) {
     selfTest.carry(state);
     paused.carry(state);
     draining.carry(state);

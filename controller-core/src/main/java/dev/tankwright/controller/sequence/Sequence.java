@@ -74,6 +74,8 @@ public final class Sequence {
   private void fire(Trigger trigger) {
     Phase from = phase;
     phase = PhaseTable.after(from, trigger);
+    // Also the phase that was left: what it has counted means nothing any more.
+    phases.enter(from);
     phases.enter(phase);
     change.made(from, trigger, phase);
     ask();
@@ -183,7 +185,7 @@ public final class Sequence {
     situation.dues.carry(state);
     situation.solution.carry(state);
     situation.keepWarm.carry(state);
-    phases.carry(state, phase);
+    phases.carry(state);
     ask();
   }
 
