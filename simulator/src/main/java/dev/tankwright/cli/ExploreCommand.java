@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.LongSupplier;
 import picocli.CommandLine;
 
 /** Explores every state of the controller and looks for a broken rule. */
@@ -32,6 +33,8 @@ import picocli.CommandLine;
       "A proof about logic is no certificate, and says nothing of real times and real parts."
     })
 final class ExploreCommand implements Callable<Integer> {
+  private final LongSupplier nanoseconds;
+
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
   @CommandLine.Option(
@@ -70,6 +73,16 @@ final class ExploreCommand implements Callable<Integer> {
       description = "Leave out the pairs of faulty parts and the finer classes.")
   private boolean quick;
 
+  /** Measures by the machine's own clock. */
+  ExploreCommand() {
+    this(System::nanoTime);
+  }
+
+  /** Measures by the given clock, ns. */
+  ExploreCommand(LongSupplier nanoseconds) {
+    this.nanoseconds = nanoseconds;
+  }
+
   @Override
   public Integer call() throws BadInputException {
     require(limit >= 1, "--limit", limit);
@@ -77,7 +90,7 @@ final class ExploreCommand implements Callable<Integer> {
     Exploration exploration = new Exploration(limits(), limit);
     List<Plan> plans = quick ? Plan.quick() : Plan.whole();
     Console console = new Console(spec.commandLine(), false);
-    long began = System.nanoTime();
+    long began = nanoseconds.getAsLong();
     int[] done = {0};
     console.progress().say("explore: set 0 of " + plans.size());
     List<SetResult> results =
@@ -86,7 +99,7 @@ final class ExploreCommand implements Callable<Integer> {
             threads,
             result -> console.progress().say("explore: set " + ++done[0] + " of " + plans.size()));
     console.progress().clear();
-    double seconds = (System.nanoTime() - began) / 1e9;
+    double seconds = (nanoseconds.getAsLong() - began) / 1e9;
     PrintWriter print = spec.commandLine().getOut();
     print.print(ExplorationText.of(results, seconds));
     return verdict(results, exploration, print);
