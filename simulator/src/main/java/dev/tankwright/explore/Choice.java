@@ -1,5 +1,7 @@
 package dev.tankwright.explore;
 
+import java.util.function.Consumer;
+
 /**
  * What the world does in one scan. Immutable.
  *
@@ -37,173 +39,116 @@ record Choice(
     Key key) {
 
   Choice withControl(int counts) {
-    return new Choice(
-        temperature,
-        counts,
-        cutOff,
-        lidMake,
-        lidBreak,
-        minimum,
-        fillMark,
-        openEnd,
-        closedEnd,
-        current,
-        running,
-        generatorFault,
-        mains,
-        step,
-        key);
+    return with(draft -> draft.control = counts);
   }
 
   Choice withCutOff(int counts) {
-    return new Choice(
-        temperature,
-        control,
-        counts,
-        lidMake,
-        lidBreak,
-        minimum,
-        fillMark,
-        openEnd,
-        closedEnd,
-        current,
-        running,
-        generatorFault,
-        mains,
-        step,
-        key);
+    return with(draft -> draft.cutOff = counts);
   }
 
   Choice withLid(boolean make, boolean broken) {
-    return new Choice(
-        temperature,
-        control,
-        cutOff,
-        make,
-        broken,
-        minimum,
-        fillMark,
-        openEnd,
-        closedEnd,
-        current,
-        running,
-        generatorFault,
-        mains,
-        step,
-        key);
+    return with(
+        draft -> {
+          draft.lidMake = make;
+          draft.lidBreak = broken;
+        });
   }
 
   Choice withLevel(boolean low, boolean high) {
-    return new Choice(
-        temperature,
-        control,
-        cutOff,
-        lidMake,
-        lidBreak,
-        low,
-        high,
-        openEnd,
-        closedEnd,
-        current,
-        running,
-        generatorFault,
-        mains,
-        step,
-        key);
+    return with(
+        draft -> {
+          draft.minimum = low;
+          draft.fillMark = high;
+        });
   }
 
   Choice withDrain(Answer open, Answer closed) {
-    return new Choice(
-        temperature,
-        control,
-        cutOff,
-        lidMake,
-        lidBreak,
-        minimum,
-        fillMark,
-        open,
-        closed,
-        current,
-        running,
-        generatorFault,
-        mains,
-        step,
-        key);
+    return with(
+        draft -> {
+          draft.openEnd = open;
+          draft.closedEnd = closed;
+        });
   }
 
   Choice withCurrent(Answer answer) {
-    return new Choice(
-        temperature,
-        control,
-        cutOff,
-        lidMake,
-        lidBreak,
-        minimum,
-        fillMark,
-        openEnd,
-        closedEnd,
-        answer,
-        running,
-        generatorFault,
-        mains,
-        step,
-        key);
+    return with(draft -> draft.current = answer);
   }
 
   Choice withGenerator(Answer runs, boolean fault) {
-    return new Choice(
-        temperature,
-        control,
-        cutOff,
-        lidMake,
-        lidBreak,
-        minimum,
-        fillMark,
-        openEnd,
-        closedEnd,
-        current,
-        runs,
-        fault,
-        mains,
-        step,
-        key);
+    return with(
+        draft -> {
+          draft.running = runs;
+          draft.generatorFault = fault;
+        });
   }
 
   Choice withStep(Step other) {
-    return new Choice(
-        temperature,
-        control,
-        cutOff,
-        lidMake,
-        lidBreak,
-        minimum,
-        fillMark,
-        openEnd,
-        closedEnd,
-        current,
-        running,
-        generatorFault,
-        mains,
-        other,
-        key);
+    return with(draft -> draft.step = other);
   }
 
   Choice withKey(Key other) {
-    return new Choice(
-        temperature,
-        control,
-        cutOff,
-        lidMake,
-        lidBreak,
-        minimum,
-        fillMark,
-        openEnd,
-        closedEnd,
-        current,
-        running,
-        generatorFault,
-        mains,
-        step,
-        other);
+    return with(draft -> draft.key = other);
+  }
+
+  private Choice with(Consumer<Draft> change) {
+    Draft draft = new Draft(this);
+    change.accept(draft);
+    return draft.choice();
+  }
+
+  /** A choice in the making. */
+  private static final class Draft {
+    private final int temperature;
+    private int control;
+    private int cutOff;
+    private boolean lidMake;
+    private boolean lidBreak;
+    private boolean minimum;
+    private boolean fillMark;
+    private Answer openEnd;
+    private Answer closedEnd;
+    private Answer current;
+    private Answer running;
+    private boolean generatorFault;
+    private final boolean mains;
+    private Step step;
+    private Key key;
+
+    Draft(Choice from) {
+      temperature = from.temperature;
+      control = from.control;
+      cutOff = from.cutOff;
+      lidMake = from.lidMake;
+      lidBreak = from.lidBreak;
+      minimum = from.minimum;
+      fillMark = from.fillMark;
+      openEnd = from.openEnd;
+      closedEnd = from.closedEnd;
+      current = from.current;
+      running = from.running;
+      generatorFault = from.generatorFault;
+      mains = from.mains;
+      step = from.step;
+      key = from.key;
+    }
+
+    Choice choice() {
+      return new Choice(
+          temperature,
+          control,
+          cutOff,
+          lidMake,
+          lidBreak,
+          minimum,
+          fillMark,
+          openEnd,
+          closedEnd,
+          current,
+          running,
+          generatorFault,
+          mains,
+          step,
+          key);
+    }
   }
 }
