@@ -31,11 +31,7 @@ final class Explorer {
   private final Origins origins = new Origins();
   private final Map<Rule, int[]> broken = new EnumMap<>(Rule.class);
   private StateSet states;
-  private Successors successors;
   private Mirrors mirrors;
-  private int size;
-  private int[] before;
-  private int last;
   private long transitions;
   private int edge;
 
@@ -64,14 +60,11 @@ final class Explorer {
   }
 
   SetResult explore() {
-    mirrors = Mirrors.find(new Bench(profile, choices), choices);
+    mirrors = Mirrors.find(new Bench(profile, choices), choices, plan.keyLasts());
     bench.start(from);
-    size = from.size();
-    before = new int[size];
-    states = new StateSet(size);
-    successors = new Successors(from.size());
-    mirrors.settle(from.words());
-    states.add(from.words());
+    states = new StateSet(from.size());
+    mirrors.settle(from.words(), false);
+    states.addFirst(from.words());
     origins.reached(0, Origins.NOWHERE, 0);
     int next = 0;
     while (next < states.count() && states.count() <= limits.states() && !isDone()) {
@@ -93,7 +86,7 @@ final class Explorer {
 
   /** Looks at everything that can follow a state. */
   private void expand(int state) {
-    states.get(state, from.words());
+    states.follow(state, from.words());
     bench.look(from);
     int temperature = bench.world().temperature();
     Phase phase = bench.watch().phase();
@@ -107,8 +100,6 @@ final class Explorer {
     if (arrived) {
       origins.recovers(state, Origins.ARRIVED);
     }
-    successors.clear();
-    last = Origins.NOWHERE;
     int[] following = choices.after(temperature, bench.world().isPressed());
     for (int choice : following) {
       int target = follow(state, choice);
@@ -126,30 +117,17 @@ final class Explorer {
       note(rule, state, choice);
       return Origins.NOWHERE;
     }
-    int[] words = to.words();
-    mirrors.settle(words);
-    if (last < 0 || !Arrays.equals(words, 0, size, before, 0, size)) {
-      last = find(words, state, choice);
-    }
-    if (last == state) {
-      bench.stay();
-    }
-    return last;
-  }
-
-  private int find(int[] words, int state, int choice) {
-    System.arraycopy(words, 0, before, 0, size);
-    int known = successors.find(words);
-    if (known >= 0) {
-      return known;
-    }
-    int added = states.add(words);
-    int target = added >= 0 ? added : -1 - added;
+    mirrors.settle(to.words(), bench.world().isPressed());
+    int added = states.add(from.words(), to.words());
     if (added >= 0) {
       origins.reached(added, state, choice);
+      return added;
     }
-    successors.put(words, target);
-    return target;
+    int known = -1 - added;
+    if (known == state) {
+      bench.stay();
+    }
+    return known;
   }
 
   private void note(Rule rule, int state, int choice) {

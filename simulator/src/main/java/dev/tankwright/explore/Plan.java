@@ -55,6 +55,14 @@ public record Plan(Set<Part> faulty, Detail detail) {
     return String.join(" and ", EnumSet.copyOf(faulty).stream().map(Part::key).toList());
   }
 
+  /**
+   * Whether which key was pressed last may matter for longer than a scan: where keys follow each
+   * other at once, or the counter stands still.
+   */
+  boolean keyLasts() {
+    return faulty.contains(Part.COMMANDS) || faulty.contains(Part.COUNTER);
+  }
+
   Set<Part> ordered() {
     return faulty.isEmpty() ? Set.of() : EnumSet.copyOf(faulty);
   }

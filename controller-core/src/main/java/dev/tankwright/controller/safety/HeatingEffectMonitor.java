@@ -57,7 +57,6 @@ final class HeatingEffectMonitor extends Monitor {
     return false;
   }
 
-  @Override
   void carry(StateWords state) {
     onMs = state.carry(onMs);
     fromMilliC = state.carry(fromMilliC);
