@@ -91,17 +91,24 @@ final class ExploreCommand implements Callable<Integer> {
     List<Plan> plans = quick ? Plan.quick() : Plan.whole();
     Console console = new Console(spec.commandLine(), false);
     long began = nanoseconds.getAsLong();
+    PrintWriter print = spec.commandLine().getOut();
+    print.print(ExplorationText.head());
+    print.flush();
     int[] done = {0};
-    console.progress().say("explore: set 0 of " + plans.size());
+    console.progress().say("explore: set 1 of " + plans.size());
     List<SetResult> results =
         exploration.explore(
             plans,
             threads,
-            result -> console.progress().say("explore: set " + ++done[0] + " of " + plans.size()));
+            result -> {
+              console.progress().clear();
+              print.print(ExplorationText.set(result));
+              print.flush();
+              console.progress().say("explore: set " + (++done[0] + 1) + " of " + plans.size());
+            });
     console.progress().clear();
     double seconds = (nanoseconds.getAsLong() - began) / 1e9;
-    PrintWriter print = spec.commandLine().getOut();
-    print.print(ExplorationText.of(results, seconds));
+    print.print(ExplorationText.sum(results, seconds));
     return verdict(results, exploration, print);
   }
 

@@ -41,6 +41,11 @@ public enum Part {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
+  /** Whether it is one of the two temperature sensors. */
+  boolean isSensor() {
+    return this == CONTROL_SENSOR || this == CUT_OFF_SENSOR;
+  }
+
   /** Everything that the world can do instead of the given choice when this part is faulty. */
   List<Choice> freed(Choice c, Temperatures temperatures) {
     List<Choice> all = new ArrayList<>();

@@ -29,7 +29,7 @@ public record Plan(Set<Part> faulty, Detail detail) {
 
   /**
    * The fine and the gradual world without a faulty part, and the coarse one with none, each, and
-   * each two.
+   * each two; two of which one is a sensor in the sparse one.
    */
   public static List<Plan> whole() {
     List<Plan> plans = new ArrayList<>();
@@ -39,7 +39,8 @@ public record Plan(Set<Part> faulty, Detail detail) {
     for (Part one : Part.values()) {
       for (Part other : Part.values()) {
         if (one.compareTo(other) < 0) {
-          plans.add(new Plan(Set.of(one, other), Detail.COARSE));
+          Detail detail = one.isSensor() || other.isSensor() ? Detail.SPARSE : Detail.COARSE;
+          plans.add(new Plan(Set.of(one, other), detail));
         }
       }
     }
