@@ -10,7 +10,7 @@ final class ExplorationText {
   private ExplorationText() {}
 
   static String head() {
-    return row("faulty parts", "states", "judged", "transitions", "depth", "B/state", "result");
+    return row("faulty parts", "states", "transitions", "depth", "B/state", "result");
   }
 
   /** All sets together. */
@@ -43,7 +43,6 @@ final class ExplorationText {
         row(
             result.faulty(),
             Integer.toString(result.states()),
-            Integer.toString(result.edge()),
             Long.toString(result.transitions()),
             Integer.toString(result.depth()),
             String.format(Locale.ROOT, "%.1f", (double) result.bytes() / result.states()),
@@ -79,19 +78,12 @@ final class ExplorationText {
   }
 
   private static String row(
-      String set,
-      String states,
-      String edge,
-      String transitions,
-      String depth,
-      String bytes,
-      String result) {
+      String set, String states, String transitions, String depth, String bytes, String result) {
     return String.format(
         Locale.ROOT,
-        "%-42s %10s %10s %13s %6s %7s  %s%n",
+        "%-42s %10s %13s %6s %7s  %s%n",
         set,
         states,
-        edge,
         transitions,
         depth,
         bytes,

@@ -17,9 +17,6 @@ import java.util.Map;
 final class Explorer {
   private static final int TOLD_WORDS = 6;
 
-  /** A state with more faults that stop is judged, but not gone on from. */
-  private static final int MOST_FAULTS = 1;
-
   private final DeviceProfile profile;
   private final Plan plan;
   private final Limits limits;
@@ -33,7 +30,6 @@ final class Explorer {
   private StateSet states;
   private Mirrors mirrors;
   private long transitions;
-  private int edge;
 
   /**
    * How far an exploration goes.
@@ -91,11 +87,6 @@ final class Explorer {
     int temperature = bench.world().temperature();
     Phase phase = bench.watch().phase();
     int back = recovery.choice(temperature, phase, bench.world().isPressed());
-    if (bench.watch().stoppingFaults() > MOST_FAULTS) {
-      origins.recovers(state, Origins.ARRIVED);
-      edge++;
-      return;
-    }
     boolean arrived = phase == Phase.STANDBY || bench.watch().needsService();
     if (arrived) {
       origins.recovers(state, Origins.ARRIVED);
@@ -145,7 +136,6 @@ final class Explorer {
     return new SetResult(
         plan.text(),
         states.count(),
-        edge,
         transitions,
         origins.depth(states.count() - 1),
         states.bytes() + origins.bytes(),
