@@ -73,6 +73,15 @@ final class ExploreCommand implements Callable<Integer> {
       description = "Leave out the pairs of faulty parts and the finer classes.")
   private boolean quick;
 
+  @CommandLine.Option(
+      names = "--faulty",
+      paramLabel = "PART",
+      split = ",",
+      description =
+          "Explore this set of faulty parts alone, such as control-sensor,counter; 'none' is the"
+              + " set without any.")
+  private List<String> faulty = List.of();
+
   /** Measures by the machine's own clock. */
   ExploreCommand() {
     this(System::nanoTime);
@@ -88,7 +97,7 @@ final class ExploreCommand implements Callable<Integer> {
     require(limit >= 1, "--limit", limit);
     require(threads >= 1, "--threads", threads);
     Exploration exploration = new Exploration(limits(), limit);
-    List<Plan> plans = quick ? Plan.quick() : Plan.whole();
+    List<Plan> plans = plans();
     Console console = new Console(spec.commandLine(), false);
     long began = nanoseconds.getAsLong();
     PrintWriter print = spec.commandLine().getOut();
@@ -110,6 +119,17 @@ final class ExploreCommand implements Callable<Integer> {
     double seconds = (nanoseconds.getAsLong() - began) / 1e9;
     print.print(ExplorationText.sum(results, seconds));
     return verdict(results, exploration, print);
+  }
+
+  private List<Plan> plans() throws BadInputException {
+    if (faulty.isEmpty()) {
+      return quick ? Plan.quick() : Plan.whole();
+    }
+    try {
+      return List.of(Plan.of(faulty));
+    } catch (IllegalArgumentException e) {
+      throw new BadInputException("tankwright: --faulty: " + e.getMessage());
+    }
   }
 
   private int verdict(List<SetResult> results, Exploration exploration, PrintWriter print) {
