@@ -10,32 +10,6 @@ import java.util.OptionalLong;
 
 /** Reads the timeline. */
 final class TimelineReader {
-  private static final List<String> KEYS =
-      List.of(
-          "at",
-          "on",
-          "after",
-          "then",
-          "command",
-          "programme",
-          "setpoint",
-          "degas",
-          "clean",
-          "chemistry",
-          "chemistry-maximum",
-          "foil",
-          "basket",
-          "cut-power",
-          "lid",
-          "break",
-          "size",
-          "for",
-          "mend",
-          "force",
-          "release",
-          "fill",
-          "temperature",
-          "detergent");
   private static final List<String> MOMENTS = List.of("at", "on", "then");
 
   private final Problems problems;
@@ -75,7 +49,7 @@ final class TimelineReader {
               + node.noun());
       return Optional.empty();
     }
-    Fields fields = new Fields(keys, "this timeline entry", KEYS, problems);
+    Fields fields = new Fields(keys, "this timeline entry", ScenarioKeys.ENTRY, problems);
     Optional<When> when = when(fields, first);
     Optional<Deed> deed = deeds.read(fields);
     return when.isPresent() && deed.isPresent()
