@@ -153,7 +153,7 @@ class MarginPropertiesTest {
   void signalsThatComeLaterByNoMoreThanTheMarginChangeNothing(long seed) {
     RandomLogic logic = new RandomLogic(seed, false);
     int tried = 0;
-    for (int i = 0; i < RUNS; i++) {
+    for (int i = 0; i < 5 * RUNS; i++) {
       Requirement always = new Requirement.Always(LABEL, logic.switches(3));
       List<Signals> run = logic.run();
       Verdict verdict = RandomLogic.judge(always, run);

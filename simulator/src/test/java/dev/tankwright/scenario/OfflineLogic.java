@@ -214,7 +214,7 @@ final class OfflineLogic {
       boolean reacted = reaction < run.size();
       long took = (reacted ? reaction - edge : run.size() - 1 - edge) * STEP;
       if (reacted || took >= requirement.limitMillis()) {
-        least = Math.min(least, requirement.limitMillis() - took);
+        least = Math.min(least, (double) (requirement.limitMillis() - took));
         anyFailed |= !reacted || took > requirement.limitMillis();
       }
     }
@@ -235,7 +235,7 @@ final class OfflineLogic {
       }
       int broken = firstFrom(edge, new Condition.Not(c));
       boolean broke = broken < run.size();
-      long left = (broken - edge) * STEP - time;
+      double left = (broken - edge) * STEP - time;
       failed |= broke && left < 0;
       complete |= left >= 0;
       ended = broke ? Math.min(ended, left) : ended;
@@ -267,11 +267,11 @@ final class OfflineLogic {
       int broken = firstFrom(start, new Condition.Not(c));
       if (broken < stop) {
         failed = true;
-        ended = Math.min(ended, (broken - stop) * STEP);
+        ended = Math.min(ended, (double) ((broken - stop) * STEP));
       } else if (stopped && stop > start) {
         complete = true;
         int later = firstFrom(stop, new Condition.Not(c));
-        long past = (later - stop) * STEP;
+        double past = (later - stop) * STEP;
         ended = later < run.size() ? Math.min(ended, past) : ended;
         lasting = later < run.size() ? lasting : Math.min(lasting, past);
       }
