@@ -57,7 +57,7 @@ final class DocumentReader {
     List<TimelineEntry> timeline =
         fields
             .node("timeline")
-            .map(new TimelineReader(profile, brim, problems)::read)
+            .map(new TimelineReader(profile, brim, duration, problems)::read)
             .orElse(List.of());
     List<Requirement> requirements =
         fields

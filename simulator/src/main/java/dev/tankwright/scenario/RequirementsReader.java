@@ -65,8 +65,8 @@ final class RequirementsReader {
           place,
           "the name "
               + Quote.of(name)
-              + " is already taken in line "
-              + first.line()
+              + " is already taken in "
+              + first
               + "; give each requirement its own");
     }
   }

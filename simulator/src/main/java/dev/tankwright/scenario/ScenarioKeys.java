@@ -37,10 +37,16 @@ public final class ScenarioKeys {
   /** Of an entry of {@code timeline}. */
   public static final List<String> ENTRY =
       List.of(
+          "name",
           "at",
           "on",
+          "when",
           "after",
           "then",
+          "from",
+          "every",
+          "times",
+          "until",
           "command",
           "programme",
           "setpoint",
