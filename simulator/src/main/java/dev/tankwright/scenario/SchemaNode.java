@@ -98,7 +98,7 @@ final class SchemaNode {
     }
     String word = "(" + String.join("|", words) + ")(?![A-Za-z0-9_-])";
     String amount = NUMBER + "( ?(°C|degC|°F|degF|K|L|mL|ms|s|min|h|W|kW|%)(?![A-Za-z0-9_-]))?";
-    String sign = "<=|>=|!=|[<>=()]";
+    String sign = "<=|>=|!=|[<>=](?![<>=])|[()]";
     return of(
         "type",
         "string",

@@ -52,7 +52,7 @@ class ScenarioSchemaTest {
   private static List<Error> faults(String yaml) {
     Object tree = new Load(LoadSettings.builder().build()).loadFromString(yaml);
     return schema.validate(
-        (JsonNode) JSON.valueToTree(tree),
+        JSON.<JsonNode>valueToTree(tree),
         context ->
             context.executionConfig(
                 config -> config.formatAssertionsEnabled(true).failFast(false)));
@@ -74,7 +74,7 @@ class ScenarioSchemaTest {
         Arguments.of("/$defs/requirement", ScenarioKeys.REQUIREMENT, "Requirements"));
   }
 
-  @ParameterizedTest(name = "{0}")
+  @ParameterizedTest(name = "{index} {0}")
   @MethodSource("blocks")
   @DisplayName("every key of the reader, and no other, is in the schema with a line of help")
   void keys(String pointer, List<String> keys, String section) {
@@ -88,7 +88,7 @@ class ScenarioSchemaTest {
     }
   }
 
-  @ParameterizedTest(name = "{0}")
+  @ParameterizedTest(name = "{index} {0}")
   @MethodSource("blocks")
   @DisplayName("every key of the reader stands in the reference")
   void reference(String pointer, List<String> keys, String section) {
@@ -212,7 +212,7 @@ class ScenarioSchemaTest {
         "release: all | release: every",
         "name: One, | ",
         "id: SR-01 | id: SR-1",
-        "holds: not ultrasound} | after: lid-open}",
+        "after: lid-open, holds: not ultrasound} | after: lid-open}",
         "after: lid-open, | ",
         "eventually: phase = COMPLETE, | ",
         "phase = COMPLETE | phase == COMPLETE",
