@@ -35,7 +35,7 @@ final class Traces {
         Pattern.compile("\\bid:\\s*" + requirement + "\\b", Pattern.MULTILINE).asPredicate();
     Set<String> found = new TreeSet<>();
     Path folder = Page.root().resolve("bench-tests").resolve("scenarios");
-    try (Stream<Path> files = Files.list(folder)) {
+    try (Stream<Path> files = Files.walk(folder)) {
       for (Path path : files.filter(Files::isRegularFile).toList()) {
         String name = String.valueOf(path.getFileName());
         if (name.endsWith(".yaml") && names.test(Files.readString(path))) {
