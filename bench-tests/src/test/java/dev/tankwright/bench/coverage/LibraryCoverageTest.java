@@ -14,6 +14,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
@@ -102,6 +103,16 @@ class LibraryCoverageTest {
                         .filter(verdict -> verdict.outcome() != Verdict.Outcome.HELD)
                         .map(verdict -> run.getKey().label() + ": " + verdict));
     assertEquals(List.of(), others.toList());
+  }
+
+  @Test
+  @DisplayName("no rule of every scan is broken but where a scenario says so")
+  void rules() {
+    Set<String> broken = new TreeSet<>();
+    coverage
+        .runs()
+        .forEach((one, ran) -> ran.brokenRules().forEach(r -> broken.add(one.label() + ": " + r)));
+    assertEquals(Set.of("power/save-cut-short: CYCLE_OUTLASTS_POWER"), broken);
   }
 
   @Test

@@ -2,11 +2,15 @@ package dev.tankwright.bench.coverage;
 
 import dev.tankwright.events.CycleEvent;
 import dev.tankwright.events.EventType;
+import dev.tankwright.loop.Signal;
+import dev.tankwright.loop.Trace;
 import dev.tankwright.scenario.RunResult;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.ScenarioRun;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * What a run of a scenario left.
@@ -29,5 +33,18 @@ record Ran(RunResult result, List<CycleEvent> events, List<String> notDone) {
         .filter(event -> event.type() == type)
         .map(event -> String.valueOf(event.data().values().get(key)))
         .toList();
+  }
+
+  /** The rules of every scan that are broken in a row of the trace. */
+  Set<String> brokenRules() {
+    Trace trace = result.trace();
+    Set<String> broken = new TreeSet<>();
+    for (int row = 0; row < trace.rows(); row++) {
+      int word = (int) trace.value(row, Signal.BROKEN_RULE);
+      if (word != 0) {
+        broken.add(Signal.BROKEN_RULE.words().get(word));
+      }
+    }
+    return broken;
   }
 }
