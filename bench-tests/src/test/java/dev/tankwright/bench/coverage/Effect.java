@@ -59,9 +59,14 @@ record Effect(Signal signal, long millis, List<String> faults) {
     Deed harmless = harmless(scenario);
     List<TimelineEntry> entries =
         scenario.timeline().stream()
-            .map(e -> new TimelineEntry(e.when(), target.without(e.deed(), harmless), e.place()))
+            .map(entry -> with(entry, target.without(entry.deed(), harmless)))
             .toList();
     return scenario.withTimeline(entries);
+  }
+
+  private static TimelineEntry with(TimelineEntry entry, Deed deed) {
+    return new TimelineEntry(
+        entry.name(), entry.from(), entry.when(), entry.repeat(), deed, entry.place());
   }
 
   /** A part is mended that never breaks. */
