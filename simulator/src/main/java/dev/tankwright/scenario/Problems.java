@@ -41,9 +41,22 @@ final class Problems {
     return found.size() == MOST;
   }
 
+  /** The exception for what was reported already. */
+  ScenarioException stop() {
+    return new ScenarioException(sorted());
+  }
+
+  /** The file that is read comes before those that it names. */
+  private Comparator<Problem> order() {
+    return Comparator.comparing((Problem problem) -> !problem.file().equals(file))
+        .thenComparing(Problem::file)
+        .thenComparingInt(Problem::line)
+        .thenComparingInt(Problem::column);
+  }
+
   private List<Problem> sorted() {
     List<Problem> sorted = new ArrayList<>(found);
-    sorted.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
+    sorted.sort(order());
     if (more) {
       Problem last = sorted.get(MOST - 1);
       String text = "more is wrong from here on; these " + MOST + " problems are enough for once";

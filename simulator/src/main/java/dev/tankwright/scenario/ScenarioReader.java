@@ -47,8 +47,11 @@ public final class ScenarioReader {
     if (content.length > LARGEST_BYTES) {
       throw problems.stop(Place.START, FileBytes.tooLarge(content.length, "scenario"));
     }
+    Sources sources = new Sources();
+    sources.add(content);
     YamlNode root = YamlTree.read(YamlText.decode(content, problems), problems);
-    return new DocumentReader(fileName, content, problems).read(root);
+    YamlNode whole = new Variants(fileName, problems, sources).resolve(root);
+    return new DocumentReader(fileName, sources, problems).read(whole);
   }
 
   /**
