@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Refusal;
 import dev.tankwright.controller.sequence.PhaseTable;
+import dev.tankwright.scenario.ScenarioKeys;
 import dev.tankwright.scenario.Verdict;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -15,6 +16,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
@@ -136,6 +138,25 @@ class LibraryCoverageTest {
       int lines = Files.readAllLines(file).size();
       assertTrue(lines <= LINES_OF_A_PAGE, file + " has " + lines + " lines");
     }
+  }
+
+  @Test
+  @DisplayName("every key of the scenario language is used")
+  void language() throws IOException {
+    StringBuilder library = new StringBuilder();
+    for (Path file : LibraryScenario.files(root())) {
+      library.append(Files.readString(file));
+    }
+    Set<String> keys = new TreeSet<>(ScenarioKeys.FILE);
+    Stream.of(
+            ScenarioKeys.BATH,
+            ScenarioKeys.SOLUTION,
+            ScenarioKeys.LOAD,
+            ScenarioKeys.ENTRY,
+            ScenarioKeys.REQUIREMENT)
+        .forEach(keys::addAll);
+    keys.removeIf(key -> Pattern.compile("(?m)^[ -]*" + key + ":").matcher(library).find());
+    assertEquals(Set.of(), keys, "keys that no scenario uses");
   }
 
   @Test
