@@ -11,7 +11,7 @@ import java.util.concurrent.TimeUnit;
 
 /** Runs the packaged command as a process of its own, as a user does. */
 final class Tool {
-  private static final long LIMIT_SECONDS = 120;
+  private static final long LIMIT_SECONDS = 600;
 
   private Tool() {}
 
