@@ -71,6 +71,7 @@ final class DocumentReader {
     Instant clock = fields.text("clock").flatMap(this::clock).orElse(CLOCK);
     long seed = fields.text("seed").flatMap(this::seed).orElse(1L);
     problems.throwIfAny();
+    stock.remarkIdle(timeline, bath.orElseThrow());
     return new Scenario(
         fileName.substring(Math.max(fileName.lastIndexOf('/'), fileName.lastIndexOf('\\')) + 1),
         sources.checksum(),

@@ -10,6 +10,7 @@ final class Problems {
 
   private final String file;
   private final List<Problem> found = new ArrayList<>();
+  private final List<Problem> remarks = new ArrayList<>();
   private boolean more;
 
   Problems(String file) {
@@ -22,6 +23,17 @@ final class Problems {
     } else {
       more = true;
     }
+  }
+
+  /** Something that is not wrong and yet of no use, with what would be. */
+  void remark(Place place, String message) {
+    if (remarks.size() < MOST) {
+      remarks.add(new Problem(file, place, message));
+    }
+  }
+
+  List<Problem> remarks() {
+    return List.copyOf(remarks);
   }
 
   /** The exception for a file that cannot be read any further. */

@@ -1,6 +1,8 @@
 package dev.tankwright.scenario;
 
 import dev.tankwright.controller.board.Chemistry;
+import dev.tankwright.controller.board.Command;
+import dev.tankwright.loop.Deed;
 import dev.tankwright.plant.BathStart;
 import java.util.List;
 import java.util.Optional;
@@ -43,6 +45,25 @@ final class StockReader {
   /** What the operator says of the chemistry at every start that says nothing else. */
   Chemistry chemistry() {
     return new ChemistryReader(problems).read(solution, Chemistry.UNSTATED);
+  }
+
+  /** Remarks on keys that change nothing in this scenario. */
+  void remarkIdle(List<TimelineEntry> timeline, BathStart start) {
+    boolean starts =
+        timeline.stream()
+            .anyMatch(e -> e.deed() instanceof Deed.Press p && p.command() == Command.START);
+    for (String key : List.of("chemistry", "chemistry-maximum")) {
+      if (solution.has(key) && !starts) {
+        problems.remark(
+            solution.keyPlace(key),
+            "unused: '" + key + "' is told at a START, and none is commanded; leave it out");
+      }
+    }
+    if (load.has("overlap") && start.load().kilograms() == 0) {
+      problems.remark(
+          load.keyPlace("overlap"),
+          "unused: nothing overlaps in an empty basket; give it a 'mass'");
+    }
   }
 
   /** What only people read. */
