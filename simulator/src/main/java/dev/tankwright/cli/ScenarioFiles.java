@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Finds the scenario files that the command line names. */
@@ -16,20 +18,31 @@ final class ScenarioFiles {
    *
    * @param path where it is
    * @param label its path below the folder that was named, without its ending; the file's name when
-   *     it was named itself
+   *     it was named itself; followed by a number where another file has it already
    */
-  record Found(Path path, String label) {}
+  record Found(Path path, String label) {
+    /** The same file with a label that is not taken yet; takes it. */
+    Found apart(Set<String> taken) {
+      String free = label;
+      for (int number = 2; !taken.add(free); number++) {
+        free = label + "-" + number;
+      }
+      return new Found(path, free);
+    }
+  }
 
   /**
    * The files named, and those in the folders named, folder by folder in the order of their names.
    */
   static List<Found> find(List<Path> named) throws BadInputException {
     List<Found> found = new ArrayList<>();
+    Set<String> taken = new HashSet<>();
     for (Path path : named) {
       if (Files.isDirectory(path)) {
-        found.addAll(inFolder(path));
+        inFolder(path).forEach(file -> found.add(file.apart(taken)));
       } else {
-        found.add(new Found(path, withoutEnding(String.valueOf(path.getFileName()))));
+        Found file = new Found(path, withoutEnding(String.valueOf(path.getFileName())));
+        found.add(file.apart(taken));
       }
     }
     return found;

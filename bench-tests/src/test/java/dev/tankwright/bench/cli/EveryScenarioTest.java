@@ -2,6 +2,7 @@ package dev.tankwright.bench.cli;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.tankwright.bench.trace.ScenarioVerdict;
@@ -14,7 +15,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Every scenario of the project holds, and two runs of it are the same to the byte. */
+/** Every scenario of the project holds, and two runs of the library are the same to the byte. */
 class EveryScenarioTest {
   private static final List<String> SAME =
       List.of("trace.csv", "events.ndjson", "junit.xml", "report.html");
@@ -22,30 +23,42 @@ class EveryScenarioTest {
   @TempDir private Path folder;
 
   @TestFactory
-  Stream<DynamicTest> shouldHoldAndRepeatToTheByte() throws IOException {
+  Stream<DynamicTest> shouldHoldAndRepeatToTheByte() throws IOException, InterruptedException {
     List<Path> scenarios = Tool.scenarios();
-    assertTrue(scenarios.size() >= 5, "the project's scenarios are found");
-    return scenarios.stream()
-        .map(file -> DynamicTest.dynamicTest(file.getFileName().toString(), () -> twice(file)));
+    assertTrue(scenarios.size() >= 40, "the project's scenarios are found");
+    runLibrary("first");
+    runLibrary("second");
+    return scenarios.stream().map(this::test);
   }
 
-  private void twice(Path scenario) throws IOException, InterruptedException {
-    Path first = once(scenario, "first");
+  /** One process for all of them: a folder is run as users run it, and the machine starts once. */
+  private void runLibrary(String name) throws IOException, InterruptedException {
+    String out = folder.resolve(name).toString();
+    Tool.Result result = Tool.run(folder, "run", Tool.library().toString(), "--out", out);
+    assertEquals(0, result.code(), result.out() + result.err());
+  }
+
+  private DynamicTest test(Path scenario) {
+    String label =
+        Tool.library()
+            .relativize(scenario)
+            .toString()
+            .replace('\\', '/')
+            .replaceFirst("\\.yaml$", "");
+    return DynamicTest.dynamicTest(label, () -> compare(scenario, label));
+  }
+
+  private void compare(Path scenario, String label) throws IOException {
+    Path first = folder.resolve("first").resolve(label);
+    Path second = folder.resolve("second").resolve(label);
     ScenarioVerdict.keep(scenario, first.resolve("junit.xml"));
-    Path second = once(scenario, "second");
+    assertFalse(Files.readString(first.resolve("junit.xml")).contains("<failure"), label);
     for (String name : SAME) {
       assertTrue(Files.size(first.resolve(name)) > 0, name + " says something");
       assertArrayEquals(
           Files.readAllBytes(first.resolve(name)), Files.readAllBytes(second.resolve(name)), name);
     }
     assertEquals(record(first), record(second));
-  }
-
-  private Path once(Path scenario, String name) throws IOException, InterruptedException {
-    Path out = folder.resolve(scenario.getFileName() + "-" + name);
-    Tool.Result result = Tool.run(folder, "run", scenario.toString(), "--out", out.toString());
-    assertEquals(0, result.code(), result.out() + result.err());
-    return out;
   }
 
   // A scenario in which no cycle starts leaves no record.

@@ -97,6 +97,19 @@ class RunCommandTest {
   }
 
   @Test
+  void shouldKeepFilesOfOneNameInTwoFoldersApart() throws Exception {
+    file("one/s.yaml", SHORT.replace("A short look", "One"));
+    file("other/s.yaml", SHORT.replace("A short look", "Other"));
+
+    Tool.Result result =
+        Tool.run(folder, "run", "one", "other", "--out", "out", "--broker", "none");
+
+    assertEquals(0, result.code(), result.err());
+    assertTrue(Files.readString(folder.resolve("out/s/junit.xml")).contains("One"));
+    assertTrue(Files.readString(folder.resolve("out/s-2/junit.xml")).contains("Other"));
+  }
+
+  @Test
   void shouldPrintNothingWhenQuietAndAllHeld() throws Exception {
     String scenario = file("s.yaml", SHORT);
 

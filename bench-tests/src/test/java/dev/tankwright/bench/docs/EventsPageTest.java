@@ -24,8 +24,8 @@ class EventsPageTest {
     Set<String> real = new HashSet<>();
     real.addAll(Examples.printedRun().events());
     real.addAll(Examples.run("first-cycle.yaml").events());
-    real.addAll(Examples.run("sensor-open-circuit.yaml").events());
-    real.addAll(Examples.run("solution-too-old.yaml").events());
+    real.addAll(Examples.run("single-faults/sensor-open-circuit.yaml").events());
+    real.addAll(Examples.run("chemistry/solution-too-old.yaml").events());
     List<String> printed = lines("{\"specversion\"");
     assertTrue(real.containsAll(printed), () -> "no run gives " + without(printed, real));
   }
