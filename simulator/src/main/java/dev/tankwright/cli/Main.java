@@ -14,6 +14,8 @@ import picocli.CommandLine;
     subcommands = {
       RunCommand.class,
       LintCommand.class,
+      CampaignCommand.class,
+      MergeCommand.class,
       ExploreCommand.class,
       PhasesCommand.class,
       ProfileCommand.class
@@ -32,7 +34,8 @@ import picocli.CommandLine;
       "1:a requirement failed or was not exercised",
       "2:the input is bad",
       "3:the surroundings failed: broker unreachable, folder not writable",
-      "70:a defect of Tankwright itself"
+      "70:a defect of Tankwright itself",
+      "130:a campaign was stopped by a signal; what is finished is kept"
     })
 public final class Main {
   private Main() {}
