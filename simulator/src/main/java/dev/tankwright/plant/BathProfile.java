@@ -16,6 +16,7 @@ import dev.tankwright.plant.effects.EffectRates;
  * @param sensors time constants
  * @param gas rates of dissolved gas
  * @param effects rates of what ultrasound does
+ * @param deviations how far this one bath's parts and mains are from their rating
  */
 public record BathProfile(
     String name,
@@ -24,7 +25,20 @@ public record BathProfile(
     Powers powers,
     Sensors sensors,
     GasRates gas,
-    EffectRates effects) {
+    EffectRates effects,
+    Deviations deviations) {
+
+  /** A bath whose parts are as they are rated. */
+  public BathProfile(
+      String name,
+      Geometry geometry,
+      Levels levels,
+      Powers powers,
+      Sensors sensors,
+      GasRates gas,
+      EffectRates effects) {
+    this(name, geometry, levels, powers, sensors, gas, effects, Deviations.NONE);
+  }
 
   /**
    * Volumes of the tank.
@@ -53,6 +67,35 @@ public record BathProfile(
    * @param cutOffTau time constant of the cut-off sensor, s
    */
   public record Sensors(double controlTau, double cutOffTau) {}
+
+  /**
+   * What differs from one bath of a kind to the next. Ranges are our own choice, without a source,
+   * where none is named.
+   *
+   * @param mains voltage of the mains as a share of its nominal value, 0.7–1.3
+   * @param controlSensor error of the control sensor as a share of what IEC 60751 allows class B,
+   *     {@code 0.30 K + 0.005 |t|}, above 0 where it reads too warm; -3 to 3
+   * @param cutOffSensor the same of the cut-off sensor
+   * @param relayDelayMillis how long the contacts of both heater relays take to follow, ms, 10–500,
+   *     a multiple of {@link Plant#STEP_MILLIS}
+   */
+  public record Deviations(
+      double mains, double controlSensor, double cutOffSensor, int relayDelayMillis) {
+    /** None: nominal mains, sensors without an error, relays that follow within 20 ms. */
+    public static final Deviations NONE = new Deviations(1, 0, 0, 20);
+  }
+
+  /** The same bath with a heater of another power, W at nominal mains. */
+  public BathProfile withHeater(double watts) {
+    Powers other =
+        new Powers(watts, powers.ultrasoundWatts(), powers.intoLiquid(), powers.intoWall());
+    return new BathProfile(name, geometry, levels, other, sensors, gas, effects, deviations);
+  }
+
+  /** The same bath with other deviations. */
+  public BathProfile with(Deviations other) {
+    return new BathProfile(name, geometry, levels, powers, sensors, gas, effects, other);
+  }
 
   /** A bench bath of six litres with 300 W of heat and 150 W of ultrasound. */
   public static BathProfile sixLitre() {

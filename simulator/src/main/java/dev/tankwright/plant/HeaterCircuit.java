@@ -7,16 +7,22 @@ import dev.tankwright.controller.board.Outputs;
  * sense that watches them.
  */
 final class HeaterCircuit {
-  private static final int RELAY_DELAY_STEPS = 2;
-
   private final double ratedWatts;
-  private final Switchgear relay = new Switchgear(RELAY_DELAY_STEPS);
-  private final Switchgear cutOff = new Switchgear(RELAY_DELAY_STEPS);
+  private final Switchgear relay;
+  private final Switchgear cutOff;
   private final LastLine lastLine = new LastLine();
   private double watts;
 
-  HeaterCircuit(double ratedWatts) {
+  /**
+   * Makes a circuit that carries nothing.
+   *
+   * @param ratedWatts of the element at nominal mains, W
+   * @param relaySteps how many steps a relay's contacts take to follow
+   */
+  HeaterCircuit(double ratedWatts, int relaySteps) {
     this.ratedWatts = ratedWatts;
+    relay = new Switchgear(relaySteps);
+    cutOff = new Switchgear(relaySteps);
   }
 
   void step(Outputs outputs, Breakages broken, Supply supply, double wallCelsius) {

@@ -28,7 +28,7 @@ public final class Plant {
 
   private final BathProfile profile;
   private final Breakages broken = new Breakages();
-  private final Supply supply = new Supply(STEP_SECONDS);
+  private final Supply supply;
   private final Bath bath;
   private final Surroundings surroundings = new Surroundings();
   private final MeanDrive drive = new MeanDrive();
@@ -76,10 +76,13 @@ public final class Plant {
     loadKilograms = start.load().kilograms();
     surroundings.loadIn = loadKilograms > 0;
     effects = new Effects(profile.powers(), profile.effects(), start);
-    heater = new HeaterCircuit(profile.powers().heaterWatts());
+    BathProfile.Deviations off = profile.deviations();
+    supply = new Supply(STEP_SECONDS, off.mains());
+    int relaySteps = off.relayDelayMillis() / STEP_MILLIS;
+    heater = new HeaterCircuit(profile.powers().heaterWatts(), relaySteps);
     sound = new SoundCircuit(profile.powers());
     Noise faultNoise = new Noise(seed ^ FAULT_SEED);
-    sensors = new Sensors(profile.sensors(), STEP_SECONDS, start.celsius(), noise, faultNoise);
+    sensors = new Sensors(profile.sensors(), off, STEP_SECONDS, start.celsius(), noise, faultNoise);
     lid = new LidContacts(noise, faultNoise);
     level = new LevelContacts(profile.levels());
     look();

@@ -17,12 +17,24 @@ final class SensorChain {
   private static final double LOW_OHM = 900;
   private static final double COUNTS_PER_OHM = FULL_SCALE / 600.0;
 
+  // What IEC 60751:2008 table 6 allows a sensor of class B, K at 0 °C and K more per degree.
+  private static final double CLASS_B_AT_ZERO = 0.30;
+  private static final double CLASS_B_PER_DEGREE = 0.005;
+
   private final double stepShare;
+  private final double classB;
   private final Noise noise;
   private double celsius;
 
-  SensorChain(double tauSeconds, double stepSeconds, double startCelsius, Noise noise) {
+  /**
+   * Makes a sensor at a temperature.
+   *
+   * @param classB its error as a share of what class B allows, above 0 where it reads too warm
+   */
+  SensorChain(
+      double tauSeconds, double stepSeconds, double startCelsius, double classB, Noise noise) {
     stepShare = stepSeconds / tauSeconds;
+    this.classB = classB;
     celsius = startCelsius;
     this.noise = noise;
   }
@@ -33,7 +45,8 @@ final class SensorChain {
 
   /** Reads a sensor that is off by so many K; counts. */
   int read(double errorKelvin) {
-    double t = celsius + errorKelvin;
+    double allowed = CLASS_B_AT_ZERO + CLASS_B_PER_DEGREE * Math.abs(celsius);
+    double t = celsius + classB * allowed + errorKelvin;
     double ohm = R0 * (1 + t * (A + t * B));
     double exact = (ohm - LOW_OHM) * COUNTS_PER_OHM + noise.centred();
     // Adding a half and cutting rounds to the nearest for the positive values of the range.

@@ -14,17 +14,23 @@ final class Sensors {
   /**
    * Makes both sensors at one temperature.
    *
+   * @param deviations how far the sensors are off
    * @param noise chance of the converter
    * @param faultNoise chance of what is broken; apart, so that a mended fault leaves no trace
    */
   Sensors(
       BathProfile.Sensors sensors,
+      BathProfile.Deviations deviations,
       double stepSeconds,
       double celsius,
       Noise noise,
       Noise faultNoise) {
-    control = new SensorChain(sensors.controlTau(), stepSeconds, celsius, noise);
-    cutOff = new SensorChain(sensors.cutOffTau(), stepSeconds, celsius, noise);
+    control =
+        new SensorChain(
+            sensors.controlTau(), stepSeconds, celsius, deviations.controlSensor(), noise);
+    cutOff =
+        new SensorChain(
+            sensors.cutOffTau(), stepSeconds, celsius, deviations.cutOffSensor(), noise);
     controlFaults = SensorFaults.ofControl(stepSeconds, faultNoise);
     cutOffFaults = SensorFaults.ofCutOff(stepSeconds, faultNoise);
   }

@@ -10,17 +10,25 @@ final class Supply {
   private static final double BROWN_OUT_SHARE = 0.3;
 
   private final double stepSeconds;
-  private double share = 1;
+  private final double undisturbed;
+  private double share;
   private double brownSeconds;
   private boolean cut;
 
-  Supply(double stepSeconds) {
+  /**
+   * Makes a supply.
+   *
+   * @param undisturbed voltage while nothing is wrong, as a share of its nominal value
+   */
+  Supply(double stepSeconds, double undisturbed) {
     this.stepSeconds = stepSeconds;
+    this.undisturbed = undisturbed;
+    share = undisturbed;
   }
 
   void step(Breakages broken) {
     if (broken.none()) {
-      share = 1;
+      share = undisturbed;
       brownSeconds = 0;
     } else {
       disturb(broken);
@@ -37,11 +45,11 @@ final class Supply {
   }
 
   private void disturb(Breakages broken) {
-    share = 1 - broken.size(PartFault.MAINS_SAG);
+    share = undisturbed * (1 - broken.size(PartFault.MAINS_SAG));
     if (broken.has(PartFault.MAINS_BROWN_OUTS)) {
       double period = broken.size(PartFault.MAINS_BROWN_OUTS);
       boolean down = brownSeconds < period / 2;
-      share = Math.min(share, down ? BROWN_OUT_SHARE : 1);
+      share = down ? Math.min(share, BROWN_OUT_SHARE) : share;
       brownSeconds += stepSeconds;
       brownSeconds -= brownSeconds >= period ? period : 0;
     } else {

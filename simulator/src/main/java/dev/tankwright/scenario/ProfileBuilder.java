@@ -1,6 +1,7 @@
 package dev.tankwright.scenario;
 
 import dev.tankwright.plant.BathProfile;
+import dev.tankwright.plant.Plant;
 import dev.tankwright.plant.bath.GasRates;
 import dev.tankwright.plant.bath.Geometry;
 import dev.tankwright.plant.effects.EffectRates;
@@ -44,7 +45,17 @@ final class ProfileBuilder {
             get(ProfileKey.GAS_UNDER_ULTRASOUND),
             get(ProfileKey.RE_AERATION) / ProfileKey.Metric.CENTIMETRES_PER_HOUR,
             1 / get(ProfileKey.BUBBLING_TIME)),
-        effects());
+        effects(),
+        deviations());
+  }
+
+  private BathProfile.Deviations deviations() {
+    double steps = get(ProfileKey.RELAY_DELAY) * ProfileKey.Metric.MILLI / Plant.STEP_MILLIS;
+    return new BathProfile.Deviations(
+        get(ProfileKey.MAINS_VOLTAGE),
+        get(ProfileKey.CONTROL_SENSOR_ERROR),
+        get(ProfileKey.CUT_OFF_SENSOR_ERROR),
+        (int) Math.round(steps) * Plant.STEP_MILLIS);
   }
 
   private Geometry geometry() {

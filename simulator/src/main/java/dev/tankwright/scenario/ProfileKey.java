@@ -114,7 +114,16 @@ enum ProfileKey {
       "1",
       "60",
       p -> 1 / p.effects().pitsPerSecond(),
-      1 / EffectRates.typical().pitsPerSecond());
+      1 / EffectRates.typical().pitsPerSecond()),
+  MAINS_VOLTAGE(Dimension.FRACTION, "0.7", "1.3", p -> p.deviations().mains(), 1),
+  CONTROL_SENSOR_ERROR(Dimension.FRACTION, "-3", "3", p -> p.deviations().controlSensor(), 0),
+  CUT_OFF_SENSOR_ERROR(Dimension.FRACTION, "-3", "3", p -> p.deviations().cutOffSensor(), 0),
+  RELAY_DELAY(
+      Dimension.TIME,
+      "0.01",
+      "0.5",
+      p -> p.deviations().relayDelayMillis() / Metric.MILLI,
+      BathProfile.Deviations.NONE.relayDelayMillis() / Metric.MILLI);
 
   /** Conversions between the units of files and those of the plant. */
   static final class Metric {

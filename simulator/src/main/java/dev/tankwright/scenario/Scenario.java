@@ -47,6 +47,12 @@ public record Scenario(
   /** Highest seed, 2^53 - 1: the highest whole number that every JSON reader keeps exactly. */
   public static final long HIGHEST_SEED = (1L << 53) - 1;
 
+  /** Shortest run, ms. */
+  public static final long SHORTEST_MILLIS = 1000;
+
+  /** Longest run, ms. */
+  public static final long LONGEST_MILLIS = 24L * 3600 * 1000;
+
   /**
    * The same scenario with another seed.
    *
@@ -57,19 +63,63 @@ public record Scenario(
       throw new IllegalArgumentException(
           other + " is no seed; it must lie from 0 to " + HIGHEST_SEED);
     }
-    return new Scenario(
-        file,
-        sha256,
-        title,
-        purpose,
-        device,
-        clock,
-        other,
-        durationMillis,
-        bath,
-        start,
-        profile,
-        timeline,
-        requirements);
+    ScenarioDraft draft = new ScenarioDraft(this);
+    draft.seed = other;
+    return draft.scenario();
+  }
+
+  /**
+   * The same scenario with another length of its run.
+   *
+   * @param otherMillis ms, {@value #SHORTEST_MILLIS} to {@value #LONGEST_MILLIS}
+   * @throws IllegalArgumentException when it is out of range
+   */
+  public Scenario withDuration(long otherMillis) {
+    if (otherMillis < SHORTEST_MILLIS || otherMillis > LONGEST_MILLIS) {
+      throw new IllegalArgumentException(
+          otherMillis
+              + " ms is no duration; it must lie from "
+              + SHORTEST_MILLIS
+              + " to "
+              + LONGEST_MILLIS);
+    }
+    ScenarioDraft draft = new ScenarioDraft(this);
+    draft.durationMillis = otherMillis;
+    return draft.scenario();
+  }
+
+  /** The same scenario in another bath. */
+  public Scenario withBath(BathProfile other) {
+    ScenarioDraft draft = new ScenarioDraft(this);
+    draft.bath = other;
+    return draft.scenario();
+  }
+
+  /** The same scenario with the bath in another state at the start. */
+  public Scenario withStart(BathStart other) {
+    ScenarioDraft draft = new ScenarioDraft(this);
+    draft.start = other;
+    return draft.scenario();
+  }
+
+  /** The same scenario with other limits and times of the controller. */
+  public Scenario withProfile(DeviceProfile other) {
+    ScenarioDraft draft = new ScenarioDraft(this);
+    draft.profile = other;
+    return draft.scenario();
+  }
+
+  /** The same scenario with another timeline, in the order in which entries wait for each other. */
+  public Scenario withTimeline(List<TimelineEntry> other) {
+    ScenarioDraft draft = new ScenarioDraft(this);
+    draft.timeline = other;
+    return draft.scenario();
+  }
+
+  /** The same scenario with other requirements; their names must be unique. */
+  public Scenario withRequirements(List<Requirement> other) {
+    ScenarioDraft draft = new ScenarioDraft(this);
+    draft.requirements = other;
+    return draft.scenario();
   }
 }
