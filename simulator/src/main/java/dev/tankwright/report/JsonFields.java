@@ -24,6 +24,35 @@ final class JsonFields {
     return as(String.class, name, "a text");
   }
 
+  /** A text with something in it. */
+  String notBlank(String name) throws UnreadableException {
+    if (text(name).isBlank()) {
+      throw wrong(name, "no empty text");
+    }
+    return text(name);
+  }
+
+  /**
+   * Checks that the document is of a kind and a version that this program reads.
+   *
+   * @throws UnreadableException when it is of another one
+   */
+  void require(String format, int version) throws UnreadableException {
+    if (!text("format").equals(format)) {
+      throw new UnreadableException(
+          place + ": a document of the kind '" + text("format") + "', not '" + format + "'");
+    }
+    if (whole("format-version") != version) {
+      throw new UnreadableException(
+          place
+              + ": format version "
+              + whole("format-version")
+              + "; this program reads "
+              + version
+              + ", so read it with the program that wrote it, or make it anew");
+    }
+  }
+
   /** A whole number. */
   long whole(String name) throws UnreadableException {
     Number number = as(Number.class, name, "a whole number");
@@ -61,13 +90,25 @@ final class JsonFields {
 
   /** A constant by its name. */
   <E extends Enum<E>> E constant(Class<E> type, String name) throws UnreadableException {
-    String word = text(name);
+    return constant(type, name, text(name));
+  }
+
+  /** The constant of that name, which stands in a member. */
+  <E extends Enum<E>> E constant(Class<E> type, String member, String word)
+      throws UnreadableException {
     for (E constant : type.getEnumConstants()) {
       if (constant.name().equals(word)) {
         return constant;
       }
     }
-    throw wrong(name, "one of " + List.of(type.getEnumConstants()));
+    throw new UnreadableException(
+        place
+            + ", "
+            + member
+            + ": '"
+            + word
+            + "' is not known to this program; it knows "
+            + List.of(type.getEnumConstants()));
   }
 
   /** An inner object. */
@@ -127,7 +168,8 @@ final class JsonFields {
     return type.cast(found);
   }
 
-  private UnreadableException wrong(String name, String kind) {
+  /** What to throw when a member is not what it should be. */
+  UnreadableException wrong(String name, String kind) {
     String found = members.containsKey(name) ? "'" + members.get(name) + "'" : "missing";
     return new UnreadableException(
         place + ": '" + name + "' is " + found + "; it should be " + kind);

@@ -1,5 +1,6 @@
 package dev.tankwright.report;
 
+import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.scenario.RunResult;
 import dev.tankwright.scenario.Verdict;
 import java.util.ArrayList;
@@ -39,6 +40,15 @@ record SavedRun(
     return dot > 0 ? about.file().substring(0, dot) : about.file();
   }
 
+  /** A run that has just been made. */
+  static SavedRun of(String label, RunResult run, EventsSeen seen) {
+    Map<String, Integer> controller = new LinkedHashMap<>();
+    for (Parameter parameter : Parameter.values()) {
+      controller.put(parameter.key(), run.profile().get(parameter));
+    }
+    return new SavedRun(label, run.about(), controller, run.verdicts(), seen);
+  }
+
   /**
    * Reads the document.
    *
@@ -47,26 +57,12 @@ record SavedRun(
    */
   static SavedRun read(byte[] document, String label, String file) throws UnreadableException {
     JsonFields fields = JsonTree.object(document, file);
-    String format = fields.text("format");
-    if (!format.equals(ResultJson.FORMAT)) {
-      throw new UnreadableException(
-          file + ": a document of the kind '" + format + "', not '" + ResultJson.FORMAT + "'");
-    }
-    long version = fields.whole("format-version");
-    if (version != ResultJson.FORMAT_VERSION) {
-      throw new UnreadableException(
-          file
-              + ": format version "
-              + version
-              + "; this program reads "
-              + ResultJson.FORMAT_VERSION
-              + ", so read it with the program that wrote it, or run the scenario again");
-    }
+    fields.require(ResultJson.FORMAT, ResultJson.FORMAT_VERSION);
     List<Verdict> verdicts = new ArrayList<>();
     for (JsonFields each : fields.objects("requirements")) {
       verdicts.add(verdict(each));
     }
-    RunResult.About about = about(fields.object("about"), file);
+    RunResult.About about = about(fields.object("about"));
     return new SavedRun(
         label,
         about,
@@ -75,11 +71,7 @@ record SavedRun(
         events(fields.object("events")));
   }
 
-  private static RunResult.About about(JsonFields fields, String file) throws UnreadableException {
-    if (fields.text("version").isBlank()) {
-      throw new UnreadableException(
-          file + ", about: 'version' is empty; it should name the version that ran the scenario");
-    }
+  private static RunResult.About about(JsonFields fields) throws UnreadableException {
     return new RunResult.About(
         fields.text("file"),
         fields.text("title"),
@@ -88,7 +80,7 @@ record SavedRun(
         fields.whole("seed"),
         fields.whole("duration-ms"),
         fields.text("started-at"),
-        fields.text("version"),
+        fields.notBlank("version"),
         fields.text("sha256"));
   }
 
