@@ -37,6 +37,12 @@ public record CaseResult(
     findings = List.copyOf(findings);
   }
 
+  /** The same with other findings. */
+  CaseResult with(List<Finding> other) {
+    return new CaseResult(
+        number, cell, base, setting, onsetMillis, detected, reactionMillis, ended, other);
+  }
+
   /** What it has come to. */
   public CaseOutcome outcome() {
     if (onsetMillis.isEmpty()) {

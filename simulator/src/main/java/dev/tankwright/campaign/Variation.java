@@ -34,6 +34,8 @@ public record Variation(
     Map<Axis, Span> spans,
     List<Requirement> requirements) {
 
+  private static final double DIGITS = 1e6;
+
   /** Keeps its own copies; an axis without a span stands at its nominal value. */
   public Variation {
     if (!canPrecede(base)) {
@@ -114,7 +116,7 @@ public record Variation(
 
   private BathProfile bath(Setting setting) {
     return base.bath()
-        .withHeater(base.bath().powers().heaterWatts() * setting.value(Axis.HEATER))
+        .withHeater(fileable(base.bath().powers().heaterWatts() * setting.value(Axis.HEATER)))
         .with(
             new BathProfile.Deviations(
                 setting.value(Axis.MAINS),
@@ -123,9 +125,14 @@ public record Variation(
                 (int) setting.value(Axis.RELAY_DELAY)));
   }
 
+  /** To as many digits as a file can hold. */
+  private static double fileable(double value) {
+    return Math.rint(value * DIGITS) / DIGITS;
+  }
+
   private BathStart start(Setting setting) {
     BathStart start = base.start();
-    double litres = start.litres() * setting.value(Axis.FILL);
+    double litres = fileable(start.litres() * setting.value(Axis.FILL));
     return new BathStart(
         Math.min(litres, base.bath().levels().brimLitres()),
         start.celsius(),

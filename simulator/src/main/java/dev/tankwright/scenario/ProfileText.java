@@ -2,30 +2,26 @@ package dev.tankwright.scenario;
 
 import dev.tankwright.plant.BathProfile;
 import java.math.BigDecimal;
+import java.math.MathContext;
 
 /** Baths as profile files write them. */
 public final class ProfileText {
-  private static final int MOST_ROUNDS = 8;
+  /** Less than a file may give, so that what a bath counts with falls to the same digits again. */
+  private static final MathContext DIGITS = new MathContext(12);
 
   private ProfileText() {}
 
   /**
    * The bath that is read from a file with this bath's values. Files hold times and bores where the
-   * plant counts with rates and sections, so its last bits may differ; made from a bath that has
-   * once been made so, it is the same bath.
+   * plant counts with rates and sections, and so many digits, so its last bits may differ; made
+   * from a bath that was made so, it is the same bath.
    */
   public static BathProfile asRead(BathProfile bath) {
-    BathProfile before = bath;
-    for (int round = 0; round < MOST_ROUNDS; round++) {
-      ProfileBuilder builder = new ProfileBuilder();
-      builder.putAll(before);
-      BathProfile after = builder.build(bath.name());
-      if (after.equals(before)) {
-        return after;
-      }
-      before = after;
+    ProfileBuilder builder = new ProfileBuilder();
+    for (ProfileKey key : ProfileKey.values()) {
+      builder.put(key, value(key, bath).doubleValue());
     }
-    throw new IllegalStateException("the values of " + bath.name() + " do not come to rest");
+    return builder.build(bath.name());
   }
 
   /** A profile file with every value, from which {@link #asRead} of the bath is read. */
@@ -33,10 +29,13 @@ public final class ProfileText {
     StringBuilder text = new StringBuilder(2000);
     text.append("profile: '").append(bath.name().replace("'", "''")).append("'\n");
     for (ProfileKey key : ProfileKey.values()) {
-      BigDecimal value = BigDecimal.valueOf(key.of(bath));
-      text.append(key.key()).append(": ").append(Amount.withUnit(value, key.dimension()));
-      text.append('\n');
+      text.append(key.key()).append(": ");
+      text.append(Amount.withUnit(value(key, bath), key.dimension())).append('\n');
     }
     return text.toString();
+  }
+
+  private static BigDecimal value(ProfileKey key, BathProfile bath) {
+    return BigDecimal.valueOf(key.of(bath)).round(DIGITS);
   }
 }

@@ -13,7 +13,7 @@ import java.util.function.Consumer;
  * numbers go on.
  */
 final class RunEvents {
-  private static final long FIRST_SEQUENCE = 1;
+  static final long FIRST_SEQUENCE = 1;
 
   private final Scenario scenario;
   private final String version;

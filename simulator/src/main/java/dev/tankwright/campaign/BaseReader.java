@@ -1,0 +1,63 @@
+package dev.tankwright.campaign;
+
+import dev.tankwright.scenario.Block;
+import dev.tankwright.scenario.Scenario;
+import dev.tankwright.scenario.ScenarioException;
+import dev.tankwright.scenario.ScenarioReader;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Reads the scenarios that a campaign varies. */
+final class BaseReader {
+  private static final String KEY = "base";
+
+  private final Path campaign;
+  private final Block block;
+
+  /**
+   * Makes a reader.
+   *
+   * @param campaign the campaign's file; paths of scenarios begin in its folder
+   */
+  BaseReader(Path campaign, Block block) {
+    this.campaign = campaign;
+    this.block = block;
+  }
+
+  List<Scenario> read() {
+    List<Scenario> bases = new ArrayList<>();
+    Set<String> seen = new HashSet<>();
+    for (String name : block.texts(KEY)) {
+      if (!seen.add(name)) {
+        block.report(KEY, "'" + name + "' is here twice; keep one");
+      } else {
+        read(name, bases);
+      }
+    }
+    return bases;
+  }
+
+  private void read(String name, List<Scenario> bases) {
+    try {
+      Scenario base = ScenarioReader.read(campaign.resolveSibling(name));
+      if (Variation.canPrecede(base)) {
+        bases.add(base);
+        return;
+      }
+      block.report(
+          KEY,
+          "the timeline of "
+              + name
+              + " begins with 'on'; a fault that is put before it would be waited for, so begin it"
+              + " with an 'at' entry");
+    } catch (InvalidPathException e) {
+      block.report(KEY, "'" + name + "' names no file");
+    } catch (ScenarioException e) {
+      e.problems().forEach(p -> block.report(KEY, "the scenario cannot be used: " + p));
+    }
+  }
+}

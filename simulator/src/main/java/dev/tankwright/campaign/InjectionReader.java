@@ -1,0 +1,63 @@
+package dev.tankwright.campaign;
+
+import dev.tankwright.loop.Deed;
+import dev.tankwright.plant.PartFault;
+import dev.tankwright.scenario.Block;
+import dev.tankwright.scenario.Scenario;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads what a campaign injects. */
+final class InjectionReader {
+  private static final String KEY = "faults";
+  private static final String EVERY_PART = "every-part";
+  private static final List<Deed> PARTS =
+      Arrays.stream(PartFault.values()).<Deed>map(Deed.Break::new).toList();
+
+  private final Block block;
+  private final Scenario base;
+
+  InjectionReader(Block block, Scenario base) {
+    this.block = block;
+    this.base = base;
+  }
+
+  List<Injection> read() {
+    List<Deed> deeds =
+        block.deeds(KEY, base.profile(), base.bath().levels().brimLitres(), new Names());
+    List<Injection> injections = new ArrayList<>();
+    Set<String> seen = new HashSet<>();
+    for (Deed deed : deeds) {
+      Injection injection = Injection.of(deed);
+      if (seen.add(injection.name())) {
+        injections.add(injection);
+      } else {
+        block.report(KEY, "'" + injection.name() + "' is injected twice; keep one");
+      }
+    }
+    return injections;
+  }
+
+  /** A part's name stands for its breaking by the usual size, {@code every-part} for all parts. */
+  private static final class Names implements Block.Words {
+    @Override
+    public List<Deed> of(String word) {
+      if (word.equals(EVERY_PART)) {
+        return PARTS;
+      }
+      Optional<PartFault> part =
+          Arrays.stream(PartFault.values()).filter(fault -> fault.key().equals(word)).findFirst();
+      return part.<List<Deed>>map(fault -> List.of(new Deed.Break(fault))).orElse(List.of());
+    }
+
+    @Override
+    public String wanted() {
+      return "a fault is a part's name such as heater-open, 'every-part', or a deed as in"
+          + " 'break: heater-partial' and 'size: 40 %'";
+    }
+  }
+}

@@ -1,0 +1,50 @@
+package dev.tankwright.campaign;
+
+import dev.tankwright.scenario.Condition;
+import dev.tankwright.scenario.Requirement;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Requirements as scenario files write them. */
+final class RequirementText {
+  private final Map<String, String> fields = new LinkedHashMap<>();
+
+  private RequirementText() {}
+
+  /** Appends one to the list of requirements. */
+  static void append(StringBuilder text, Requirement requirement) {
+    RequirementText own = new RequirementText();
+    own.kind(requirement);
+    text.append("  - name: ").append(ScenarioText.quoted(requirement.label().name())).append('\n');
+    if (!requirement.label().id().isEmpty()) {
+      text.append("    id: ").append(requirement.label().id()).append('\n');
+    }
+    own.fields.forEach(
+        (key, value) -> text.append("    ").append(key).append(": ").append(value).append('\n'));
+  }
+
+  private void kind(Requirement requirement) {
+    if (requirement instanceof Requirement.Always always) {
+      put("always", always.condition());
+    } else if (requirement instanceof Requirement.Never never) {
+      put("never", never.condition());
+    } else if (requirement instanceof Requirement.Eventually eventually) {
+      put("eventually", eventually.condition());
+      eventually.beforeMillis().ifPresent(millis -> time("before", millis));
+    } else if (requirement instanceof Requirement.Within within) {
+      time("within", within.limitMillis());
+      put("after", within.after());
+      put("holds", within.holds());
+    } else {
+      throw new IllegalArgumentException("no text is known for " + requirement);
+    }
+  }
+
+  private void put(String key, Condition condition) {
+    fields.put(key, ScenarioText.quoted(condition.toString()));
+  }
+
+  private void time(String key, long millis) {
+    fields.put(key, millis + " ms");
+  }
+}

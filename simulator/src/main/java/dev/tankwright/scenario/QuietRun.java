@@ -1,0 +1,102 @@
+package dev.tankwright.scenario;
+
+import dev.tankwright.controller.board.Fault;
+import dev.tankwright.controller.board.NoticeKind;
+import dev.tankwright.controller.board.NoticeRing;
+import dev.tankwright.controller.board.Phase;
+import dev.tankwright.loop.ClosedLoop;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * Runs one scenario for its verdicts alone: no trace, no events, no record. The verdicts are those
+ * of {@link ScenarioRun}. Made for one run; not thread-safe. No allocation per step.
+ */
+public final class QuietRun {
+  private final Scenario scenario;
+  private final Witness witness;
+  private final ClosedLoop loop;
+  private final Timeline timeline;
+  private final RequirementWatch[] watches;
+  private final Notices notices = new Notices();
+
+  /** Hears what happens in a run. */
+  public interface Witness {
+    /** An entry of the timeline is carried out. */
+    void deed(TimelineEntry entry, long millis);
+
+    /** The controller raises a fault. */
+    void fault(Fault fault, long millis);
+  }
+
+  /** Makes a run that has not begun. */
+  public QuietRun(Scenario scenario, Witness witness) {
+    this.scenario = scenario;
+    this.witness = witness;
+    loop = new ClosedLoop(scenario.profile(), scenario.bath(), scenario.start(), scenario.seed());
+    timeline = new Timeline(scenario.timeline());
+    watches =
+        scenario.requirements().stream().map(Requirement::watch).toArray(RequirementWatch[]::new);
+  }
+
+  /** Runs to the end; once. */
+  public List<Verdict> toEnd() {
+    Consumer<TimelineEntry> doer = this::perform;
+    while (loop.millis() < scenario.durationMillis()) {
+      step(doer);
+      loop.advance();
+    }
+    List<Verdict> verdicts = new ArrayList<>(watches.length);
+    for (RequirementWatch watch : watches) {
+      verdicts.add(watch.verdict(loop.millis()));
+    }
+    return verdicts;
+  }
+
+  private void step(Consumer<TimelineEntry> doer) {
+    long millis = loop.millis();
+    Phase before = loop.isSupplied() ? loop.outputs().panel.phase : null;
+    timeline.step(millis, before, doer);
+    loop.scan();
+    boolean news = !loop.controller().notices().isEmpty();
+    loop.judge(notices);
+    if (news) {
+      loop.controller().eventSequence((int) notices.nextSequence);
+    }
+    for (RequirementWatch watch : watches) {
+      watch.step(millis, loop);
+    }
+  }
+
+  private void perform(TimelineEntry entry) {
+    witness.deed(entry, loop.millis());
+    loop.perform(entry.deed());
+  }
+
+  /** The phase now; empty without supply. */
+  public Optional<Phase> phase() {
+    return loop.isSupplied() ? Optional.of(loop.outputs().panel.phase) : Optional.empty();
+  }
+
+  /**
+   * Counts events as their composer does, for the board keeps their number in its memory: one for
+   * each notice, and one more for the record of a cycle that ends.
+   */
+  private final class Notices implements NoticeRing.Taker {
+    private long nextSequence = RunEvents.FIRST_SEQUENCE;
+
+    @Override
+    public void take(NoticeKind kind, int first, int second, long uptimeMs) {
+      nextSequence +=
+          switch (kind) {
+            case CYCLE_COMPLETED, CYCLE_STOPPED, CYCLE_INTERRUPTED -> 2;
+            default -> 1;
+          };
+      if (kind == NoticeKind.FAULT_RAISED) {
+        witness.fault(Fault.of(first), loop.millis());
+      }
+    }
+  }
+}
