@@ -6,83 +6,77 @@ import dev.tankwright.campaign.CaseOutcome;
 import dev.tankwright.campaign.CellSummary;
 import dev.tankwright.campaign.Margin;
 import dev.tankwright.campaign.RequirementSummary;
+import dev.tankwright.campaign.ResultFile;
+import dev.tankwright.campaign.ResultFileException;
 import dev.tankwright.campaign.Shard;
 import dev.tankwright.scenario.Verdict;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A campaign without its single cases: what its {@code campaign.json} tells. Immutable.
+ * The campaign of a folder. Immutable.
  *
  * @param folder the folder
- * @param about what was run
- * @param outcomes how many cases came to what
- * @param cells the matrix
- * @param requirements every requirement over all cases
+ * @param result what the campaign, or the share of it, came to
  */
-record CampaignResults(
-    Path folder,
-    About about,
-    Map<CaseOutcome, Integer> outcomes,
-    List<CellSummary> cells,
-    List<RequirementSummary> requirements)
-    implements Results {
+record CampaignResults(Path folder, CampaignResult result) implements Results {
   /** What lines of whole requirements belong to. */
   static final String WHOLE = "whole campaign";
 
-  CampaignResults {
-    outcomes = new EnumMap<>(outcomes);
-    cells = List.copyOf(cells);
-    requirements = List.copyOf(requirements);
-  }
-
-  /** What a campaign came to, without its single cases. */
-  static CampaignResults of(Path folder, CampaignResult result) {
-    Map<CaseOutcome, Integer> outcomes = new EnumMap<>(CaseOutcome.class);
-    for (CaseOutcome outcome : CaseOutcome.values()) {
-      outcomes.put(outcome, (int) result.count(outcome));
-    }
-    return new CampaignResults(
-        folder, result.about(), outcomes, result.cells(), result.requirements());
-  }
-
-  /** Reads the document of a folder. */
+  /** Reads the result file of a folder; lines that were not written to their end are left out. */
   static CampaignResults read(Path folder) throws UnreadableException {
-    Path file = folder.resolve(CampaignFolder.RESULT);
-    return CampaignJsonReader.read(Results.bytes(file), folder, file.toString());
+    try {
+      Optional<ResultFile> file = ResultFile.read(folder);
+      if (file.isEmpty()) {
+        throw new UnreadableException(folder + ": there is no " + ResultFile.NAME);
+      }
+      return new CampaignResults(folder, file.get().result());
+    } catch (ResultFileException e) {
+      throw new UnreadableException(e.getMessage());
+    }
+  }
+
+  About about() {
+    return result.about();
+  }
+
+  List<CellSummary> cells() {
+    return result.cells();
+  }
+
+  List<RequirementSummary> requirements() {
+    return result.requirements();
   }
 
   /** How many cases were run. */
   int cases() {
-    return outcomes.values().stream().mapToInt(Integer::intValue).sum();
+    return result.cases().size();
   }
 
   int count(CaseOutcome outcome) {
-    return outcomes.getOrDefault(outcome, 0);
+    return (int) result.count(outcome);
   }
 
   /** How many cases the share should have. */
   int wanted() {
-    return about.shard().sizeOf(about.cases());
+    return about().shard().sizeOf(about().cases());
   }
 
   boolean isComplete() {
-    return cases() == wanted();
+    return result.isComplete();
   }
 
   /** Requirements that no case put to the test. */
   List<RequirementSummary> vacuous() {
-    return requirements.stream().filter(RequirementSummary::isVacuous).toList();
+    return requirements().stream().filter(RequirementSummary::isVacuous).toList();
   }
 
-  /** Cells that show nothing. */
-  List<CellSummary> empty() {
-    return cells.stream().filter(c -> plain(c.outcome()) == Verdict.Outcome.NOT_EXERCISED).toList();
+  /** Whether nothing shown counts against it: a share is not blamed for what another may show. */
+  boolean isWhole() {
+    return about().shard().equals(Shard.WHOLE);
   }
 
   /** The worst there is; what shows nothing counts as not exercised. */
@@ -90,12 +84,14 @@ record CampaignResults(
     if (count(CaseOutcome.FAILED) > 0) {
       return Verdict.Outcome.FAILED;
     }
-    // A share alone is not blamed for what another share may show.
-    boolean whole = about.shard().equals(Shard.WHOLE);
-    boolean shown = isComplete() && (!whole || (vacuous().isEmpty() && empty().isEmpty()));
-    return shown && count(CaseOutcome.HELD) > 0
+    return result.allHeld() && count(CaseOutcome.HELD) > 0
         ? Verdict.Outcome.HELD
         : Verdict.Outcome.NOT_EXERCISED;
+  }
+
+  @Override
+  public boolean allHeld() {
+    return outcome() == Verdict.Outcome.HELD;
   }
 
   /** An outcome of cases in the words of requirements. */
@@ -116,39 +112,36 @@ record CampaignResults(
   }
 
   @Override
-  public boolean allHeld() {
-    return outcome() == Verdict.Outcome.HELD;
-  }
-
-  @Override
   public List<ResultLine> lines() {
     List<ResultLine> lines = new ArrayList<>();
-    for (RequirementSummary summary : requirements) {
-      lines.add(
-          new ResultLine(
-              WHOLE,
-              summary.required().name(),
-              summary.required().id(),
-              plain(summary),
-              margin(summary.leastMargin()),
-              summary.leastMargin().map(m -> m.unit()).orElse(""),
-              CampaignText.counts(summary)));
-    }
-    for (CellSummary cell : cells) {
-      lines.add(
-          new ResultLine(
-              cell.cell().fault(),
-              "in " + cell.cell().phase(),
-              "",
-              plain(cell.outcome()),
-              margin(cell.leastMargin()),
-              cell.leastMargin().map(m -> m.unit()).orElse(""),
-              CampaignText.story(cell)));
-    }
+    requirements().forEach(summary -> lines.add(line(summary)));
+    cells().forEach(cell -> lines.add(line(cell)));
     return lines;
   }
 
-  private static OptionalDouble margin(Optional<Margin> margin) {
+  private static ResultLine line(RequirementSummary summary) {
+    return new ResultLine(
+        WHOLE,
+        summary.required().name(),
+        summary.required().id(),
+        plain(summary),
+        value(summary.leastMargin()),
+        summary.leastMargin().map(Margin::unit).orElse(""),
+        CampaignWords.counts(summary));
+  }
+
+  private static ResultLine line(CellSummary cell) {
+    return new ResultLine(
+        cell.cell().fault(),
+        "in " + cell.cell().phase(),
+        "",
+        plain(cell.outcome()),
+        value(cell.leastMargin()),
+        cell.leastMargin().map(Margin::unit).orElse(""),
+        CampaignWords.story(cell));
+  }
+
+  private static OptionalDouble value(Optional<Margin> margin) {
     return margin.map(m -> OptionalDouble.of(m.value())).orElse(OptionalDouble.empty());
   }
 }

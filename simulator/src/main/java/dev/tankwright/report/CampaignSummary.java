@@ -22,8 +22,8 @@ final class CampaignSummary {
         results.outcome(),
         results.about().title(),
         results.about().purpose(),
-        CampaignText.headline(results),
-        CampaignText.rest(results),
+        CampaignWords.headline(results),
+        CampaignWords.rest(results),
         new CampaignSummary(results).counts(),
         new CampaignSummary(results).inputs(),
         new CampaignSummary(results).requirements(),
@@ -31,10 +31,10 @@ final class CampaignSummary {
   }
 
   private String counts() {
-    html.fact("Cases", "", CampaignText.number(results.cases()));
+    html.fact("Cases", "", CampaignWords.number(results.cases()));
     for (CaseOutcome outcome : CaseOutcome.values()) {
-      String name = Words.sentence(CampaignText.outcome(outcome));
-      html.fact(name, "", CampaignText.number(results.count(outcome)));
+      String name = Words.sentence(CampaignWords.outcome(outcome));
+      html.fact(name, "", CampaignWords.number(results.count(outcome)));
     }
     html.fact("Requirements", "", Integer.toString(results.requirements().size()));
     html.fact("Faults", "", Integer.toString(results.about().faults().size()));
@@ -47,7 +47,7 @@ final class CampaignSummary {
     html.pair("Campaign file", results.about().file());
     html.pair("SHA-256 of campaign, scenarios and baths", results.about().sha256());
     html.pair("Seed", Long.toString(results.about().seed()));
-    html.pair("Share", CampaignText.share(results));
+    html.pair("Share", CampaignWords.share(results));
     html.pair("Scenarios", String.join(", ", results.about().scenarios()));
     html.pair("Baths", String.join(", ", results.about().profiles()));
     html.pair("Faults", String.join(", ", results.about().faults()));
@@ -68,9 +68,9 @@ final class CampaignSummary {
       html.raw("</td><th scope=\"row\">").text(summary.required().name());
       html.raw("<span class=\"under\">").text(summary.required().statement());
       SummaryPage.outcome(html.raw("</span></th>"), CampaignResults.plain(summary));
-      html.raw("<td class=\"num\">").text(CampaignText.number(summary.held()));
-      html.raw("</td><td class=\"num\">").text(CampaignText.number(summary.failed()));
-      html.raw("</td><td class=\"num\">").text(CampaignText.margin(summary.leastMargin()));
+      html.raw("<td class=\"num\">").text(CampaignWords.number(summary.held()));
+      html.raw("</td><td class=\"num\">").text(CampaignWords.number(summary.failed()));
+      html.raw("</td><td class=\"num\">").text(CampaignWords.margin(summary.leastMargin()));
       html.raw("</td></tr>\n");
     }
     return html.raw("</tbody>\n</table>\n").toString();
@@ -97,8 +97,8 @@ final class CampaignSummary {
 
   private static String story(CellSummary cell) {
     return cell.outcome() == CaseOutcome.FAILED
-        ? CampaignText.number(cell.failed()) + " of " + CampaignText.number(cell.cases()) + " cases"
-        : CampaignText.outcome(cell.outcome()) + " in any case";
+        ? CampaignWords.number(cell.failed()) + " of " + CampaignWords.number(cell.cases()) + " cases"
+        : CampaignWords.outcome(cell.outcome()) + " in any case";
   }
 
   private static Html item(Verdict.Outcome outcome, String what, String story) {

@@ -1,5 +1,6 @@
 package dev.tankwright.report;
 
+import dev.tankwright.campaign.ResultFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,7 +39,7 @@ public sealed interface Results permits RunResults, CampaignResults {
       String what = Files.exists(folder) ? "this is no folder" : "there is no such folder";
       throw new UnreadableException(folder + ": " + what + "; " + whatWouldBeRight());
     }
-    if (Files.exists(folder.resolve(CampaignFolder.RESULT))) {
+    if (Files.exists(folder.resolve(ResultFile.NAME))) {
       return CampaignResults.read(folder);
     }
     List<Path> found = documents(folder);
@@ -48,7 +49,7 @@ public sealed interface Results permits RunResults, CampaignResults {
               + ": no result in this folder, there is neither "
               + RunFolder.RESULT
               + " nor "
-              + CampaignFolder.RESULT
+              + ResultFile.NAME
               + "; "
               + whatWouldBeRight());
     }

@@ -73,11 +73,11 @@ final class SameThing {
       throw new UnreadableException(
           after.folder()
               + " holds the "
-              + CampaignText.share(after)
+              + CampaignWords.share(after)
               + ", the baseline "
               + before.folder()
               + " the "
-              + CampaignText.share(before)
+              + CampaignWords.share(before)
               + "; join the shares first by 'tankwright merge'");
     }
   }

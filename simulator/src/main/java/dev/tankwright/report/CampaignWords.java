@@ -12,8 +12,8 @@ import java.util.Optional;
 import java.util.OptionalLong;
 
 /** A campaign in words: outcomes, counts, reactions. */
-final class CampaignText {
-  private CampaignText() {}
+final class CampaignWords {
+  private CampaignWords() {}
 
   /** The outcome of a case or a cell in words. */
   static String outcome(CaseOutcome outcome) {
