@@ -44,6 +44,24 @@ public final class ScenarioText {
     return text.toString();
   }
 
+  /** The same scenario under another title and for another purpose. */
+  static Scenario named(Scenario scenario, String title, String purpose) {
+    return new Scenario(
+        scenario.file(),
+        scenario.sha256(),
+        title,
+        purpose,
+        scenario.device(),
+        scenario.clock(),
+        scenario.seed(),
+        scenario.durationMillis(),
+        scenario.bath(),
+        scenario.start(),
+        scenario.profile(),
+        scenario.timeline(),
+        scenario.requirements());
+  }
+
   /** Text in single quotes, which YAML takes as it stands. */
   static String quoted(String text) {
     return "'" + text.replace("'", "''") + "'";

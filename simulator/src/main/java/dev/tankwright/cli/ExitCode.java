@@ -17,6 +17,9 @@ final class ExitCode {
   /** A defect of Tankwright itself. */
   static final int DEFECT = 70;
 
+  /** A signal has stopped it: 128 and the number of SIGINT, as shells say it. */
+  static final int STOPPED = 130;
+
   private ExitCode() {}
 
   /** The code for a run of many parts: a failed requirement says more than a missing broker. */

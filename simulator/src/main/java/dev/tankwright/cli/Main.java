@@ -15,6 +15,8 @@ import picocli.CommandLine;
       RunCommand.class,
       ReportCommand.class,
       LintCommand.class,
+      CampaignCommand.class,
+      MergeCommand.class,
       ExploreCommand.class,
       PhasesCommand.class,
       ProfileCommand.class
@@ -33,7 +35,8 @@ import picocli.CommandLine;
       "1:a requirement failed or was not exercised",
       "2:the input is bad",
       "3:the surroundings failed: broker unreachable, folder not writable",
-      "70:a defect of Tankwright itself"
+      "70:a defect of Tankwright itself",
+      "130:a campaign was stopped by a signal; what is finished is kept"
     })
 public final class Main {
   private Main() {}

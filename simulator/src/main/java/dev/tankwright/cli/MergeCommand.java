@@ -1,0 +1,68 @@
+package dev.tankwright.cli;
+
+import dev.tankwright.campaign.CampaignResult;
+import dev.tankwright.campaign.ResultFileException;
+import dev.tankwright.campaign.ResultStore;
+import dev.tankwright.campaign.Shards;
+import dev.tankwright.report.CampaignFolder;
+import dev.tankwright.report.CampaignText;
+import dev.tankwright.report.UnwritableException;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+
+/** Joins the shares of a campaign. */
+@CommandLine.Command(
+    name = "merge",
+    description = "Join the shares of a campaign that 'tankwright campaign --shard' wrote.",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    footer = {
+      "",
+      "What is written is the same to the byte as of one machine alone. A share that is missing,",
+      "incomplete, damaged, there twice, or of another campaign or version is bad input."
+    })
+final class MergeCommand implements Callable<Integer> {
+  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+
+  @CommandLine.Parameters(
+      arity = "1..*",
+      paramLabel = "DIR",
+      description = "The folders of all shares, in any order.")
+  private List<Path> folders;
+
+  @CommandLine.Option(
+      names = "--out",
+      paramLabel = "DIR",
+      required = true,
+      description = "Folder for the whole result; it holds none yet.")
+  private Path out;
+
+  @CommandLine.Option(
+      names = "--quiet",
+      description = "Print nothing but errors, and the result when something failed.")
+  private boolean quiet;
+
+  @Override
+  public Integer call() throws BadInputException {
+    try {
+      CampaignResult result = Shards.join(folders);
+      try (ResultStore store = ResultStore.open(out, result.about())) {
+        store.begin(false);
+        store.end(result);
+        new CampaignFolder(out).write(result);
+      }
+      int code = result.allHeld() ? ExitCode.HELD : ExitCode.FAILED;
+      if (!quiet || code != ExitCode.HELD) {
+        spec.commandLine().getOut().print(CampaignText.of(result, result.about().file()));
+      }
+      return code;
+    } catch (ResultFileException e) {
+      throw new BadInputException("tankwright: " + e.getMessage());
+    } catch (IOException e) {
+      throw new UnwritableException("the result in " + out + " cannot be written (" + e + ")", e);
+    }
+  }
+}
