@@ -25,7 +25,7 @@ final class CampaignSummary {
         CampaignWords.headline(results),
         CampaignWords.rest(results),
         new CampaignSummary(results).counts(),
-        new CampaignSummary(results).inputs(),
+        CampaignTables.inputs(results),
         new CampaignSummary(results).requirements(),
         new CampaignSummary(results).attention());
   }
@@ -40,20 +40,6 @@ final class CampaignSummary {
     html.fact("Faults", "", Integer.toString(results.about().faults().size()));
     html.fact("Phases", "", Integer.toString(results.about().phases().size()));
     return html.fact("Tankwright", "", results.about().version()).toString();
-  }
-
-  private String inputs() {
-    html.raw("<table class=\"pairs\">\n<tbody>\n");
-    html.pair("Campaign file", results.about().file());
-    html.pair("SHA-256 of campaign, scenarios and baths", results.about().sha256());
-    html.pair("Seed", Long.toString(results.about().seed()));
-    html.pair("Share", CampaignWords.share(results));
-    html.pair("Scenarios", String.join(", ", results.about().scenarios()));
-    html.pair("Baths", String.join(", ", results.about().profiles()));
-    html.pair("Faults", String.join(", ", results.about().faults()));
-    List<String> phases = results.about().phases().stream().map(Words::of).toList();
-    html.pair("Phases", String.join(", ", phases));
-    return html.raw("</tbody>\n</table>\n").toString();
   }
 
   private String requirements() {
@@ -97,7 +83,10 @@ final class CampaignSummary {
 
   private static String story(CellSummary cell) {
     return cell.outcome() == CaseOutcome.FAILED
-        ? CampaignWords.number(cell.failed()) + " of " + CampaignWords.number(cell.cases()) + " cases"
+        ? CampaignWords.number(cell.failed())
+            + " of "
+            + CampaignWords.number(cell.cases())
+            + " cases"
         : CampaignWords.outcome(cell.outcome()) + " in any case";
   }
 

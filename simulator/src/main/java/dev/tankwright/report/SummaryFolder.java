@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -29,7 +30,11 @@ public final class SummaryFolder {
    */
   public static Results write(Path folder) throws UnreadableException {
     Results results = Results.read(folder);
-    write(results);
+    if (results instanceof CampaignResults campaign) {
+      CampaignPages.write(folder, campaign.result(), Optional.empty());
+    } else {
+      write(results);
+    }
     return results;
   }
 

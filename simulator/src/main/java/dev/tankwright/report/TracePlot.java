@@ -51,8 +51,8 @@ final class TracePlot {
     return plot.html.raw("</figure>\n").toString();
   }
 
-  private double share(double millis) {
-    return Math.max(0, Math.min(1, (millis - from) / (to - from)));
+  private double share(long millis) {
+    return Math.max(0, Math.min(1, (double) (millis - from) / (to - from)));
   }
 
   /** True when a span of time has a part in the window. */
