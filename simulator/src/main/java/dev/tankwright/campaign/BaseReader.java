@@ -43,17 +43,7 @@ final class BaseReader {
 
   private void read(String name, List<Scenario> bases) {
     try {
-      Scenario base = ScenarioReader.read(campaign.resolveSibling(name));
-      if (Variation.canPrecede(base)) {
-        bases.add(base);
-        return;
-      }
-      block.report(
-          KEY,
-          "the timeline of "
-              + name
-              + " begins with 'on'; a fault that is put before it would be waited for, so begin it"
-              + " with an 'at' entry");
+      bases.add(ScenarioReader.read(campaign.resolveSibling(name)));
     } catch (InvalidPathException e) {
       block.report(KEY, "'" + name + "' names no file");
     } catch (ScenarioException e) {

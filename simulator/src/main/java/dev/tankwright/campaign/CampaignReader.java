@@ -26,6 +26,7 @@ public final class CampaignReader {
           "seed",
           "base",
           "faults",
+          "except",
           "phases",
           "moments",
           "tolerances",

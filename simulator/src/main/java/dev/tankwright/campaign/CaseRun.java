@@ -30,7 +30,7 @@ public final class CaseRun implements QuietRun.Witness {
    */
   public static CaseResult of(Variation variation, int number, int base, Setting setting) {
     Scenario scenario = variation.scenario(setting);
-    CaseRun seen = new CaseRun(scenario.timeline().get(0));
+    CaseRun seen = new CaseRun(scenario.timeline().get(scenario.timeline().size() - 1));
     QuietRun run = new QuietRun(scenario, seen);
     List<Verdict> verdicts = run.toEnd();
     boolean found = seen.detectedAt != NEVER;

@@ -14,6 +14,7 @@ import java.util.Set;
 /** Reads what a campaign injects. */
 final class InjectionReader {
   private static final String KEY = "faults";
+  private static final String EXCEPT = "except";
   private static final String EVERY_PART = "every-part";
   private static final List<Deed> PARTS =
       Arrays.stream(PartFault.values()).<Deed>map(Deed.Break::new).toList();
@@ -37,6 +38,11 @@ final class InjectionReader {
         injections.add(injection);
       } else {
         block.report(KEY, "'" + injection.name() + "' is injected twice; keep one");
+      }
+    }
+    for (String name : block.texts(EXCEPT)) {
+      if (!injections.removeIf(injection -> injection.name().equals(name))) {
+        block.report(EXCEPT, "'" + name + "' is not among the faults; it must be one of " + seen);
       }
     }
     return injections;

@@ -26,8 +26,10 @@ final class RequirementText {
   private void kind(Requirement requirement) {
     if (requirement instanceof Requirement.Always always) {
       put("always", always.condition());
+      always.during().ifPresent(during -> put("while", during));
     } else if (requirement instanceof Requirement.Never never) {
       put("never", never.condition());
+      never.during().ifPresent(during -> put("while", during));
     } else if (requirement instanceof Requirement.Eventually eventually) {
       put("eventually", eventually.condition());
       eventually.beforeMillis().ifPresent(millis -> time("before", millis));
@@ -35,6 +37,24 @@ final class RequirementText {
       time("within", within.limitMillis());
       put("after", within.after());
       put("holds", within.holds());
+    } else {
+      rarer(requirement);
+    }
+  }
+
+  private void rarer(Requirement requirement) {
+    if (requirement instanceof Requirement.Stays stays) {
+      put("stays", stays.condition());
+      time("for", stays.forMillis());
+      stays.after().ifPresent(after -> put("after", after));
+    } else if (requirement instanceof Requirement.Until until) {
+      put("until", until.end());
+      put("holds", until.condition());
+      until.after().ifPresent(after -> put("after", after));
+    } else if (requirement instanceof Requirement.Count count) {
+      put("count", count.condition());
+      count.atLeast().ifPresent(times -> fields.put("at-least", Long.toString(times)));
+      count.atMost().ifPresent(times -> fields.put("at-most", Long.toString(times)));
     } else {
       throw new IllegalArgumentException("no text is known for " + requirement);
     }

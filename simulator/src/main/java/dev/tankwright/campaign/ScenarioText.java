@@ -4,10 +4,13 @@ import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.Unit;
 import dev.tankwright.plant.BathStart;
+import dev.tankwright.scenario.Repeat;
 import dev.tankwright.scenario.Requirement;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.TimelineEntry;
 import dev.tankwright.scenario.When;
+import java.util.LinkedHashMap;
+import java.util.Map;
 
 /**
  * Scenarios as scenario files write them: reading the file gives the scenario again, but for places
@@ -114,17 +117,42 @@ public final class ScenarioText {
   }
 
   private static void entry(StringBuilder text, TimelineEntry entry) {
-    When when = entry.when();
+    Map<String, String> fields = new LinkedHashMap<>();
+    when(entry.when(), fields);
+    if (!entry.name().isEmpty()) {
+      fields.put("name", quoted(entry.name()));
+    }
+    if (!entry.from().isEmpty()) {
+      fields.put("from", quoted(entry.from()));
+    }
+    entry.repeat().ifPresent(repeat -> repeat(repeat, fields));
+    fields.putAll(DeedFields.of(entry.deed()));
+    String before = "  - ";
+    for (Map.Entry<String, String> field : fields.entrySet()) {
+      line(text, before + field.getKey(), field.getValue());
+      before = "    ";
+    }
+  }
+
+  private static void when(When when, Map<String, String> fields) {
     if (when instanceof When.At at) {
-      line(text, "  - at", at.millis() + " ms");
+      fields.put("at", at.millis() + " ms");
     } else if (when instanceof When.Then then) {
-      line(text, "  - then", then.delayMillis() + " ms");
+      fields.put("then", then.delayMillis() + " ms");
     } else if (when instanceof When.On on) {
-      line(text, "  - on", on.phase().name());
-      line(text, "    after", on.delayMillis() + " ms");
+      fields.put("on", on.phase().name());
+      fields.put("after", on.delayMillis() + " ms");
+    } else if (when instanceof When.Crossing crossing) {
+      fields.put("when", quoted(crossing.condition().toString()));
+      fields.put("after", crossing.delayMillis() + " ms");
     } else {
       throw new IllegalArgumentException("no text is known for " + when);
     }
-    DeedFields.of(entry.deed()).forEach((key, value) -> line(text, "    " + key, value));
+  }
+
+  private static void repeat(Repeat repeat, Map<String, String> fields) {
+    fields.put("every", repeat.everyMillis() + " ms");
+    repeat.times().ifPresent(times -> fields.put("times", Long.toString(times)));
+    repeat.untilMillis().ifPresent(millis -> fields.put("until", millis + " ms"));
   }
 }

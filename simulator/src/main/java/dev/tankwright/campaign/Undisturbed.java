@@ -20,6 +20,9 @@ import java.util.OptionalLong;
  * @param verdicts what becomes of the campaign's requirements then
  */
 public record Undisturbed(Map<Phase, Long> millis, List<Verdict> verdicts) {
+  // The version stands only in events, which nobody hears here.
+  private static final String UNNAMED = "0";
+
   /** Keeps its own copies. */
   public Undisturbed {
     Map<Phase, Long> own = new EnumMap<>(Phase.class);
@@ -30,7 +33,7 @@ public record Undisturbed(Map<Phase, Long> millis, List<Verdict> verdicts) {
 
   /** Runs the scenario once. */
   public static Undisturbed of(Scenario undisturbed) {
-    RunResult run = new ScenarioRun(undisturbed, "", event -> {}).toEnd(millis -> {});
+    RunResult run = new ScenarioRun(undisturbed, UNNAMED, event -> {}).toEnd(millis -> {});
     Map<Phase, Long> first = new EnumMap<>(Phase.class);
     for (PhaseSpan span : run.phases()) {
       first.putIfAbsent(span.phase(), span.lastedMillis());

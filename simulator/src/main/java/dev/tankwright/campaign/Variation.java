@@ -14,14 +14,15 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * One scenario with one injection in one phase, over the moments and tolerances that are allowed: a
  * pure function from a setting, or from a vector of shares, to the scenario of that case.
  * Immutable.
  *
- * @param base the scenario; its timeline is empty or begins with an {@code at} entry, because the
- *     injection is put before it and must not be waited for
+ * @param base the scenario; the injection is put at the end of its timeline, waits for no other
+ *     entry, and is not waited for
  * @param injection what is done to it
  * @param phase the phase in which it is done, the first time that it is entered
  * @param spans the range of every axis
@@ -38,10 +39,6 @@ public record Variation(
 
   /** Keeps its own copies; an axis without a span stands at its nominal value. */
   public Variation {
-    if (!canPrecede(base)) {
-      throw new IllegalArgumentException(
-          "the timeline of " + base.file() + " begins with 'on'; it must begin with 'at'");
-    }
     base = base.withBath(ProfileText.asRead(base.bath()));
     Setting nominal = Setting.nominal(base);
     Map<Axis, Span> own = new EnumMap<>(Axis.class);
@@ -51,11 +48,6 @@ public record Variation(
     }
     spans = Collections.unmodifiableMap(own);
     requirements = List.copyOf(requirements);
-  }
-
-  /** Whether an entry may be put before a scenario's timeline without being waited for. */
-  public static boolean canPrecede(Scenario base) {
-    return base.timeline().isEmpty() || base.timeline().get(0).when() instanceof When.At;
   }
 
   /** The cell of the matrix that it fills. */
@@ -102,15 +94,17 @@ public record Variation(
         .withRequirements(requirements);
   }
 
-  /** The entry that a case's timeline begins with. */
-  TimelineEntry entry(long delayMillis) {
-    return new TimelineEntry(new When.On(phase, delayMillis), injection.deed(), Place.START);
-  }
-
   private List<TimelineEntry> timeline(long delayMillis) {
     List<TimelineEntry> entries = new ArrayList<>(base.timeline().size() + 1);
-    entries.add(entry(delayMillis));
     entries.addAll(base.timeline());
+    entries.add(
+        new TimelineEntry(
+            "",
+            TimelineEntry.START,
+            new When.On(phase, delayMillis),
+            Optional.empty(),
+            injection.deed(),
+            Place.START));
     return entries;
   }
 

@@ -1,7 +1,6 @@
 package dev.tankwright.scenario;
 
 import dev.tankwright.plant.BathStart;
-import java.util.List;
 import java.util.Optional;
 
 /** Reads how the bath stands at the start. */
@@ -13,17 +12,6 @@ final class BathReader {
 
   /** Heaviest load, kg. */
   private static final String HEAVIEST = "20";
-
-  private static final List<String> KEYS =
-      List.of(
-          "fill",
-          "temperature",
-          "ambient",
-          "humidity",
-          "dissolved-gas",
-          "detergent",
-          "load",
-          "overlap");
 
   private final String brim;
   private final Problems problems;
@@ -45,7 +33,7 @@ final class BathReader {
       problems.add(node.place(), "'bath' needs keys with values, not " + node.noun());
       return Optional.empty();
     }
-    Fields fields = new Fields(keys, "bath", KEYS, problems);
+    Fields fields = new Fields(keys, "bath", ScenarioKeys.BATH, problems);
     fields.lacks("fill", "fill: 4.5 L");
     fields.lacks("temperature", "temperature: 19 °C");
     Optional<Amount> fill = amount(fields, "fill", Dimension.VOLUME, "0", brim);

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.Set;
 
 /**
  * Keys and values of a file of another kind than a scenario, read by the same rules: what is wrong
@@ -16,28 +17,10 @@ import java.util.OptionalLong;
  * {@link #finish}. What cannot be read is reported and empty. Not thread-safe.
  */
 public final class Block {
+  private static final Set<String> MOMENT_KEYS =
+      Set.of("name", "at", "on", "when", "after", "then", "from", "every", "times", "until");
   private static final List<String> DEED_KEYS =
-      List.of(
-          "command",
-          "programme",
-          "setpoint",
-          "degas",
-          "clean",
-          "chemistry",
-          "chemistry-maximum",
-          "foil",
-          "basket",
-          "cut-power",
-          "lid",
-          "break",
-          "size",
-          "for",
-          "mend",
-          "force",
-          "release",
-          "fill",
-          "temperature",
-          "detergent");
+      ScenarioKeys.ENTRY.stream().filter(key -> !MOMENT_KEYS.contains(key)).toList();
 
   private final Fields fields;
   private final Problems problems;

@@ -16,19 +16,6 @@ import java.util.regex.Pattern;
 
 /** Reads the outermost keys of a scenario file and puts the scenario together. */
 final class DocumentReader {
-  private static final List<String> KEYS =
-      List.of(
-          "scenario",
-          "purpose",
-          "device",
-          "clock",
-          "seed",
-          "duration",
-          "profile",
-          "bath",
-          "controller",
-          "timeline",
-          "requirements");
   private static final Pattern DEVICE = Pattern.compile("[a-z0-9-]{1,40}");
   private static final Pattern SEED = Pattern.compile("[0-9]{1,16}");
   private static final long LARGEST_SEED = (1L << 53) - 1;
@@ -53,7 +40,7 @@ final class DocumentReader {
       throw problems.stop(
           root.place(), "a scenario begins with 'scenario:' and its title; here is " + root.noun());
     }
-    Fields fields = new Fields(keys, "the scenario", KEYS, problems);
+    Fields fields = new Fields(keys, "the scenario", ScenarioKeys.FILE, problems);
     fields.lacks("bath", "bath: {fill: 4.5 L, temperature: 19 °C}");
     fields.lacks("requirements", "requirements: [{name: No heat, never: heater}]");
     Optional<String> title = line(fields, "scenario", "scenario: First cycle", 120);
@@ -70,7 +57,7 @@ final class DocumentReader {
     List<TimelineEntry> timeline =
         fields
             .node("timeline")
-            .map(new TimelineReader(profile, brim, problems)::read)
+            .map(new TimelineReader(profile, brim, duration, problems)::read)
             .orElse(List.of());
     List<Requirement> requirements =
         fields

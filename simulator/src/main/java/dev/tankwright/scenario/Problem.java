@@ -10,7 +10,7 @@ package dev.tankwright.scenario;
  */
 public record Problem(String file, int line, int column, String message) {
   Problem(String file, Place place, String message) {
-    this(file, place.line(), place.column(), message);
+    this(place.file().isEmpty() ? file : place.file(), place.line(), place.column(), message);
   }
 
   /** The problem as one line, {@code file:line:column: message}. */

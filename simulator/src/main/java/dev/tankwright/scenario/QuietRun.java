@@ -58,7 +58,7 @@ public final class QuietRun {
   private void step(Consumer<TimelineEntry> doer) {
     long millis = loop.millis();
     Phase before = loop.isSupplied() ? loop.outputs().panel.phase : null;
-    timeline.step(millis, before, doer);
+    timeline.step(millis, before, loop, doer);
     loop.scan();
     boolean news = !loop.controller().notices().isEmpty();
     loop.judge(notices);

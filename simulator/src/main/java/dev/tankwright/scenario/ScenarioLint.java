@@ -17,12 +17,14 @@ public final class ScenarioLint {
   private final String file;
   private final Scenario scenario;
   private final Possible possible;
+  private final Anchors anchors;
   private final List<Problem> warnings = new ArrayList<>();
 
   private ScenarioLint(String file, Scenario scenario) {
     this.file = file;
     this.scenario = scenario;
     possible = new Possible(scenario.timeline());
+    anchors = new Anchors(scenario.timeline());
   }
 
   /**
@@ -45,24 +47,37 @@ public final class ScenarioLint {
   }
 
   private void entries() {
-    long earliest = 0;
-    boolean reached = true;
-    for (int i = 0; i < scenario.timeline().size(); i++) {
+    int size = scenario.timeline().size();
+    long[] last = new long[size];
+    boolean[] reached = new boolean[size];
+    for (int i = 0; i < size; i++) {
       TimelineEntry entry = scenario.timeline().get(i);
-      if (entry.when() instanceof When.At at) {
-        earliest = at.millis();
-        reached = true;
-      } else if (entry.when() instanceof When.On on) {
-        earliest += on.delayMillis();
-        reached = reached && isReached(entry, on.phase(), i);
-      } else if (entry.when() instanceof When.Then then) {
-        earliest += then.delayMillis();
-      }
-      if (reached && earliest > scenario.durationMillis()) {
+      int anchor = anchors.of(i);
+      long earliest = (anchor == Anchors.START ? 0 : last[anchor]) + delay(entry.when());
+      reached[i] = (anchor == Anchors.START || reached[anchor]) && isReached(entry, i);
+      if (reached[i] && earliest > scenario.durationMillis()) {
         warn(entry.place(), late(entry, earliest));
-        reached = false;
+        reached[i] = false;
       }
+      last[i] = entry.repeat().map(r -> lastTime(r, earliest)).orElse(earliest);
     }
+  }
+
+  private static long delay(When when) {
+    if (when instanceof When.At at) {
+      return at.millis();
+    } else if (when instanceof When.On on) {
+      return on.delayMillis();
+    } else if (when instanceof When.Then then) {
+      return then.delayMillis();
+    }
+    return ((When.Crossing) when).delayMillis();
+  }
+
+  /** When a repeated entry is done for the last time, at the earliest. */
+  private static long lastTime(Repeat repeat, long first) {
+    long byTimes = first + (repeat.times().orElse(1) - 1) * repeat.everyMillis();
+    return Math.min(byTimes, Math.max(first, repeat.untilMillis().orElse(Long.MAX_VALUE)));
   }
 
   private String late(TimelineEntry entry, long earliest) {
@@ -74,21 +89,19 @@ public final class ScenarioLint {
         + Plain.moment(scenario.durationMillis());
   }
 
-  private boolean isReached(TimelineEntry entry, Phase phase, int index) {
-    boolean reached = possible.phaseBefore(phase, index);
-    if (!reached) {
-      String command = phase == Phase.DRAINING ? "DRAIN" : "START";
-      warn(
-          entry.place(),
-          "never done: "
-              + entry.text()
-              + " waits for "
-              + phase
-              + ", but no "
-              + command
-              + " is commanded before it");
+  private boolean isReached(TimelineEntry entry, int index) {
+    if (entry.when() instanceof When.On on && !possible.phaseBefore(on.phase(), index)) {
+      String command = on.phase() == Phase.DRAINING ? "DRAIN" : "START";
+      String waits = " waits for " + on.phase() + ", but no " + command;
+      warn(entry.place(), "never done: " + entry.text() + waits + " is commanded before it");
+      return false;
     }
-    return reached;
+    if (entry.when() instanceof When.Crossing crossing && !possible.holds(crossing.condition())) {
+      String waits = " waits for '" + crossing.condition() + "', which cannot come to hold";
+      warn(entry.place(), "never done: " + entry.text() + waits + " in this timeline");
+      return false;
+    }
+    return true;
   }
 
   private void parts() {

@@ -67,7 +67,7 @@ public final class ScenarioRun {
   private void step(Consumer<TimelineEntry> doer) {
     long millis = loop.millis();
     Phase before = loop.isSupplied() ? loop.outputs().panel.phase : null;
-    timeline.step(millis, before, doer);
+    timeline.step(millis, before, loop, doer);
     loop.scan();
     composed.step();
     for (RequirementWatch watch : watches) {
@@ -107,9 +107,19 @@ public final class ScenarioRun {
 
   /** The entries of the timeline that were never due, in the words of a person. */
   public List<String> notDone() {
-    return timeline.notDone().stream()
-        .map(entry -> "line " + entry.place().line() + ": " + entry.text())
+    return undone().stream()
+        .map(
+            undone ->
+                undone.entry().place()
+                    + ": "
+                    + undone.entry().text()
+                    + (undone.times() == 0 ? "" : " (done " + undone.times() + " times only)"))
         .toList();
+  }
+
+  /** The entries of the timeline that were not done, or not as often as asked. */
+  public List<Timeline.Undone> undone() {
+    return timeline.undone();
   }
 
   private RunResult.About about() {

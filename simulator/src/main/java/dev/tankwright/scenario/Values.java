@@ -107,4 +107,14 @@ final class Values {
     List<String> names = allowed.stream().map(Enum::name).toList();
     return word(text, subject, names).map(name -> allowed.get(names.indexOf(name)));
   }
+
+  /** A condition over signals. */
+  Optional<Condition> condition(YamlNode.Text text) {
+    try {
+      return Optional.of(ConditionParser.parse(text.value()));
+    } catch (TextFault e) {
+      problems.add(text.at(e.offset()), e.getMessage());
+      return Optional.empty();
+    }
+  }
 }
