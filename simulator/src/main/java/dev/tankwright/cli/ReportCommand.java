@@ -1,5 +1,9 @@
 package dev.tankwright.cli;
 
+import dev.tankwright.campaign.CampaignReader;
+import dev.tankwright.campaign.Plan;
+import dev.tankwright.campaign.PlanException;
+import dev.tankwright.report.CampaignPages;
 import dev.tankwright.report.ChangesFolder;
 import dev.tankwright.report.ChangesText;
 import dev.tankwright.report.Comparison;
@@ -8,6 +12,7 @@ import dev.tankwright.report.SummaryFolder;
 import dev.tankwright.report.SummaryText;
 import dev.tankwright.report.UnreadableException;
 import dev.tankwright.report.Verification;
+import dev.tankwright.scenario.ScenarioException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -56,6 +61,13 @@ final class ReportCommand implements Callable<Integer> {
   private boolean strict;
 
   @CommandLine.Option(
+      names = "--campaign",
+      paramLabel = "FILE",
+      description =
+          "The campaign's file: its worst cases are run again for report.html, as after 'merge'.")
+  private Path campaign;
+
+  @CommandLine.Option(
       names = "--verify",
       description = "Compute the checksums of SHA256SUMS again; write nothing.")
   private boolean verify;
@@ -78,6 +90,11 @@ final class ReportCommand implements Callable<Integer> {
       throw new BadInputException(
           "tankwright: --verify and --baseline exclude each other; verify first, then compare");
     }
+    if (campaign != null && (verify || baseline != null)) {
+      throw new BadInputException(
+          "tankwright: --campaign goes with neither --verify nor --baseline; write the report"
+              + " first");
+    }
     if (strict && baseline == null) {
       throw new BadInputException("tankwright: --strict needs a --baseline to compare with");
     }
@@ -92,10 +109,21 @@ final class ReportCommand implements Callable<Integer> {
     return verification.isIntact() ? ExitCode.HELD : ExitCode.FAILED;
   }
 
-  private int summarised() throws UnreadableException {
-    Results results = SummaryFolder.write(folder);
+  private int summarised() throws UnreadableException, BadInputException {
+    Results results =
+        campaign == null
+            ? SummaryFolder.write(folder)
+            : CampaignPages.writeAgain(folder, plan(), Version.text());
     print(SummaryText.of(results));
     return results.allHeld() ? ExitCode.HELD : ExitCode.FAILED;
+  }
+
+  private Plan plan() throws BadInputException {
+    try {
+      return new Plan(CampaignReader.read(campaign));
+    } catch (ScenarioException | PlanException e) {
+      throw new BadInputException("tankwright: " + e.getMessage());
+    }
   }
 
   private int compared() throws UnreadableException {

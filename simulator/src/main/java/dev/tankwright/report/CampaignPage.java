@@ -75,7 +75,7 @@ final class CampaignPage {
           : "<p>No case shows anything.</p>\n";
     }
     Html html = new Html().raw(TracePlot.legend());
-    worst.forEach(each -> WorstSection.write(html, results, each));
+    worst.forEach(each -> WorstSection.write(html, results, each, each.equals(worst.get(0))));
     return html.toString();
   }
 }

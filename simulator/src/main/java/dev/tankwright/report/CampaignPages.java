@@ -1,5 +1,6 @@
 package dev.tankwright.report;
 
+import dev.tankwright.campaign.About;
 import dev.tankwright.campaign.CampaignResult;
 import dev.tankwright.campaign.Plan;
 import java.nio.file.Files;
@@ -36,5 +37,45 @@ public final class CampaignPages {
       out.place(RunFolder.REPORT, stream -> stream.write(CampaignPage.render(results, worst)));
     }
     SummaryFolder.write(results);
+  }
+
+  /**
+   * Writes the pages of a campaign that was run before, its worst cases run again.
+   *
+   * @param version the version of this program: another one might run the cases otherwise
+   * @return what stands in the folder
+   * @throws UnreadableException when it is no campaign's folder, or another campaign's
+   * @throws UnwritableException when a file cannot be written
+   */
+  public static Results writeAgain(Path folder, Plan plan, String version)
+      throws UnreadableException {
+    if (!(Results.read(folder) instanceof CampaignResults results)) {
+      throw new UnreadableException(
+          folder + ": this folder holds runs; --campaign needs a campaign");
+    }
+    if (!results.about().version().equals(version)) {
+      throw new UnreadableException(
+          folder
+              + ": these are results of version "
+              + results.about().version()
+              + "; this is "
+              + version
+              + ", which may run the cases otherwise");
+    }
+    About wanted = plan.about(version, results.about().shard());
+    if (!wanted.sha256().equals(results.about().sha256())) {
+      throw new UnreadableException(
+          folder
+              + ": these are results of "
+              + results.about().file()
+              + " with checksum "
+              + results.about().sha256()
+              + "; the file given is "
+              + wanted.file()
+              + " with "
+              + wanted.sha256());
+    }
+    write(folder, results.result(), Optional.of(plan));
+    return results;
   }
 }

@@ -22,8 +22,8 @@ final class CampaignTables {
     String key = HeadSection.key(CampaignResults.plain(summary));
     html.raw("<tr><td class=\"outcome is-").raw(key).raw("\">").shape(key);
     html.raw("<span class=\"word\">").text(Words.outcome(CampaignResults.plain(summary)));
-    html.raw("</span></td><th scope=\"row\"><span class=\"id\">").text(summary.required().id());
-    html.raw("</span> ").text(summary.required().name()).raw("<code>");
+    html.raw("</span></td><th scope=\"row\">").id(summary.required().id());
+    html.text(summary.required().name()).raw("<code>");
     html.text(summary.required().statement()).raw("</code></th><td class=\"num\">");
     html.text(CampaignWords.number(summary.held())).raw("</td><td class=\"num\">");
     html.text(CampaignWords.number(summary.failed())).raw("</td><td class=\"num\">");

@@ -70,6 +70,9 @@ final class CampaignWords {
   /** One cell's story, for example {@code 80 of 80 cases detected, median 12 ms}. */
   static String story(CellSummary cell) {
     StringBuilder out = new StringBuilder();
+    if (cell.failed() > 0) {
+      out.append(number(cell.failed())).append(" failed; ");
+    }
     out.append(number(cell.reached())).append(" of ").append(number(cell.cases()));
     out.append(" cases reached the phase; ").append(number(cell.detected())).append(" detected");
     if (cell.reaction().median().isPresent()) {

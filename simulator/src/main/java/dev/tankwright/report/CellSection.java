@@ -88,7 +88,8 @@ final class CellSection {
             case RELAY_DELAY -> Decimal.of(value, 0) + " ms";
             case AMBIENT -> Decimal.of(value, 1) + " \u00B0C";
             case HEATER, MAINS, FILL -> Decimal.of(value * 100, 1) + " %";
-            case CONTROL_SENSOR, CUT_OFF_SENSOR -> Decimal.of(value * 100, 0) + " % of class B";
+            case CONTROL_SENSOR, CUT_OFF_SENSOR ->
+                RequirementTable.printed(Decimal.of(value * 100, 0)) + "\u00A0% of class B";
           });
     }
     return out.append(", seed ").append(setting.seed()).toString();

@@ -96,7 +96,7 @@ final class ChangesPage {
   private static void row(Html html, Change change) {
     ResultLine line = change.line();
     html.raw("<tr><td>").text(line.group()).raw("</td><th scope=\"row\">");
-    html.raw("<span class=\"id\">").text(line.id()).raw("</span>").text(line.name());
+    html.id(line.id()).text(line.name());
     html.raw("</th><td class=\"num\">").text(margin(change.before()));
     html.raw("</td><td class=\"num margin\">").text(margin(change.after()));
     html.raw("</td><td>").text(line.detail()).raw("</td></tr>\n");

@@ -10,7 +10,7 @@ import java.util.Locale;
  */
 enum Spare {
   /** At least a comfortable margin. */
-  AMPLE("ample", "at least 10 K, 1 min, 1 L, 100 W or 1"),
+  AMPLE("ample", "at least 10 K, 1 min, 1 L, 100 W or 1; of reactions 100 ms"),
   /** At least a tenth of it. */
   FAIR("fair", "at least a tenth of that"),
   /** At least a hundredth. */

@@ -19,11 +19,17 @@ final class TracePlot {
   static final int WIDE = 1_000;
 
   private static final int TALL = 200;
+
+  /** Share of the width from which on a phase has room for its name, also on a phone. */
+  private static final double ROOM_FOR_A_NAME = 0.2;
+
   private static final List<Signal> LINES =
       List.of(Signal.SETPOINT, Signal.MEASURED_TEMPERATURE, Signal.LIQUID_TEMPERATURE);
   private static final List<String> INKS = List.of("setpoint", "measured", "liquid");
   private static final List<Signal> LANES =
       List.of(Signal.HEATER, Signal.CUT_OFF_RELAY, Signal.ULTRASOUND, Signal.LID_OPEN);
+  private static final List<String> LANE_NAMES =
+      List.of("Heater", "Cut-off relay", "Ultrasound", "Lid open");
   private static final List<String> LANE_INKS = List.of("heat", "heat", "sound", "state");
 
   private final Html html = new Html();
@@ -78,19 +84,38 @@ final class TracePlot {
     high = Math.ceil(high + air);
   }
 
+  /** In shares of the width, so that the names are not stretched. */
   private void phases() {
-    html.raw("<svg class=\"band\" viewBox=\"0 0 1000 10\" preserveAspectRatio=\"none\"");
-    html.raw(" aria-hidden=\"true\">");
+    html.raw("<svg class=\"band\" role=\"img\" aria-label=\"").text(phaseNames()).raw("\">");
     for (PhaseSpan span : run.phases()) {
       long end = span.enteredMillis() + span.lastedMillis();
       if (isSeen(span.enteredMillis(), end)) {
-        double left = share(span.enteredMillis()) * WIDE;
-        html.raw("<rect height=\"10\" x=\"").raw(Decimal.of(left, 1)).raw("\" width=\"");
-        html.raw(Decimal.of(share(end) * WIDE - left, 1)).raw("\" class=\"phase-");
+        double left = share(span.enteredMillis());
+        double wide = share(end) - left;
+        html.raw("<svg x=\"").raw(percent(left)).raw("\" width=\"").raw(percent(wide));
+        html.raw("\" height=\"100%\"><rect width=\"100%\" height=\"100%\" class=\"phase-");
         html.raw(PhaseTable.key(span)).raw("\"/>");
+        if (wide >= ROOM_FOR_A_NAME) {
+          html.raw("<text x=\"4\" y=\"14\">").text(Words.of(span.phase())).raw("</text>");
+        }
+        html.raw("</svg>");
       }
     }
     html.raw("</svg>\n");
+  }
+
+  private String phaseNames() {
+    List<String> names =
+        run.phases().stream()
+            .filter(
+                span -> isSeen(span.enteredMillis(), span.enteredMillis() + span.lastedMillis()))
+            .map(span -> Words.of(span.phase()) + " from " + Words.moment(span.enteredMillis()))
+            .toList();
+    return "Phases: " + String.join(", ", names);
+  }
+
+  private static String percent(double share) {
+    return Decimal.of(share * 100, 2) + "%";
   }
 
   private void lines() {
@@ -104,7 +129,7 @@ final class TracePlot {
     }
     for (int i = 0; i < LINES.size(); i++) {
       html.raw("<path class=\"line ink-").raw(INKS.get(i)).raw("\" d=\"");
-      html.raw(TraceThinning.path(run.trace(), LINES.get(i), this::column, this::height));
+      html.raw(TraceThinning.path(run.trace(), LINES.get(i), from, to, this::height));
       html.raw("\"/>");
     }
     html.raw("</svg><span class=\"top\">").text(Decimal.of(high, 0) + " \u00B0C");
@@ -123,11 +148,6 @@ final class TracePlot {
     }
   }
 
-  /** Column of a moment, or -1 outside the window. */
-  private int column(long millis) {
-    return isSeen(millis, millis) ? (int) Math.round(share(millis) * WIDE) : -1;
-  }
-
   private int height(double value) {
     return (int) Math.round(TALL * Math.max(0, Math.min(1, (high - value) / (high - low))));
   }
@@ -135,7 +155,7 @@ final class TracePlot {
   private void lanes() {
     html.raw("<div class=\"bands\">\n");
     for (int i = 0; i < LANES.size(); i++) {
-      html.raw("<span>").text(Words.sentence(LANES.get(i).key())).raw("</span>");
+      html.raw("<span>").text(LANE_NAMES.get(i)).raw("</span>");
       html.raw("<svg viewBox=\"0 0 1000 10\" preserveAspectRatio=\"none\" aria-hidden=\"true\">");
       html.raw("<path class=\"lane-").raw(LANE_INKS.get(i)).raw("\" d=\"");
       html.raw(TraceThinning.bands(run.trace(), LANES.get(i), from, to)).raw("\"/></svg>\n");

@@ -3,7 +3,6 @@ package dev.tankwright.report;
 import dev.tankwright.loop.Signal;
 import dev.tankwright.loop.Trace;
 import java.util.function.DoubleToIntFunction;
-import java.util.function.LongToIntFunction;
 
 /** Long traces as short paths: at most four points, or one band, for a column of the drawing. */
 final class TraceThinning {
@@ -13,11 +12,11 @@ final class TraceThinning {
    * A line through a signal's first, lowest, highest and last value of every column. Where there is
    * no number, and where a setpoint is none, the line is broken.
    *
-   * @param column column of a moment, -1 outside the window
+   * @param from start of the window, ms; the row before it begins the line at its edge
+   * @param to end of the window, ms
    * @param height height of a value, from the top
    */
-  static String path(
-      Trace trace, Signal signal, LongToIntFunction column, DoubleToIntFunction height) {
+  static String path(Trace trace, Signal signal, long from, long to, DoubleToIntFunction height) {
     StringBuilder out = new StringBuilder(4_096);
     int before = -1;
     int lowest = 0;
@@ -25,7 +24,7 @@ final class TraceThinning {
     int last = -1;
     boolean down = false;
     for (int row = 0; row < trace.rows(); row++) {
-      int x = column.applyAsInt(trace.millis(row));
+      int x = isNear(trace, row, from, to) ? edge(trace.millis(row), from, to) : -1;
       double value = trace.value(row, signal);
       boolean none = !Double.isFinite(value) || (signal == Signal.SETPOINT && value == 0);
       if (x < 0 || none) {
@@ -50,6 +49,18 @@ final class TraceThinning {
     }
     close(out, before, lowest, highest, last);
     return out.toString();
+  }
+
+  /** True for rows of the window, for the one before it and for the one after it. */
+  private static boolean isNear(Trace trace, int row, long from, long to) {
+    boolean ends = row + 1 < trace.rows() && trace.millis(row + 1) < from;
+    boolean starts = row > 0 && trace.millis(row - 1) > to;
+    return !ends && !starts;
+  }
+
+  private static int edge(long millis, long from, long to) {
+    long within = Math.max(from, Math.min(to, millis));
+    return (int) ((within - from) * TracePlot.WIDE / (to - from));
   }
 
   /** Goes to what a column reached beyond its first value, and to its last. */

@@ -18,14 +18,20 @@ final class WorstSection {
 
   private WorstSection() {}
 
-  static void write(Html html, CampaignResults results, WorstCase worst) {
+  /**
+   * Appends it, folded but for its heading.
+   *
+   * @param open whether it is unfolded at first
+   */
+  static void write(Html html, CampaignResults results, WorstCase worst, boolean open) {
     CaseResult result = worst.result();
     String key = HeadSection.key(CampaignResults.plain(result.outcome()));
     html.raw("<article class=\"worst is-").raw(key).raw("\" id=\"w").raw(result.number());
-    html.raw("\" tabindex=\"-1\">\n<h3>").shape(key).text("Case " + result.number() + ": ");
+    html.raw("\" tabindex=\"-1\">\n<details").raw(open ? " open" : "").raw("><summary><h3>");
+    html.shape(key).text("Case " + result.number() + ": ");
     html.text(result.cell().fault() + " in " + Words.of(result.cell().phase())).raw("</h3>\n");
-    html.raw("<p>").text(story(result)).raw("</p>\n<p class=\"note\">");
-    html.text(Words.sentence("setting") + ": " + CellSection.setting(result.setting()) + ".");
+    html.raw("<p>").text(story(result)).raw("</p></summary>\n<p class=\"note\">");
+    html.text("Setting: " + CellSection.setting(result.setting()) + ".");
     html.raw("</p>\n");
     plots(html, worst);
     verdicts(html, worst.run().verdicts());
@@ -36,7 +42,7 @@ final class WorstSection {
     html.raw("<p class=\"ways\"><a href=\"").text(worst.report());
     html.raw("\">Whole report with plots to zoom</a> <a href=\"#");
     html.raw(HeatMap.id(results, worst.cell())).raw("\">Its cell</a> ");
-    html.raw("<a href=\"#heat\">Back to the matrix</a></p>\n</article>\n");
+    html.raw("<a href=\"#heat\">Back to the matrix</a></p>\n</details>\n</article>\n");
   }
 
   private static String story(CaseResult result) {
@@ -77,8 +83,8 @@ final class WorstSection {
       String key = HeadSection.key(verdict.outcome());
       html.raw("<tr><td class=\"outcome is-").raw(key).raw("\">").shape(key);
       html.raw("<span class=\"word\">").text(Words.outcome(verdict.outcome()));
-      html.raw("</span></td><th scope=\"row\"><span class=\"id\">").text(verdict.id());
-      html.raw("</span> ").text(verdict.name()).raw("</th><td class=\"num margin\">");
+      html.raw("</span></td><th scope=\"row\">").id(verdict.id());
+      html.text(verdict.name()).raw("</th><td class=\"num margin\">");
       html.text(margin(verdict)).raw("</td><td class=\"num\">");
       verdict.momentMillis().ifPresent(m -> html.raw(Words.moment(m)));
       html.raw("</td><td>").text(verdict.detail()).raw("</td></tr>\n");

@@ -39,6 +39,7 @@ function onArrow(event) {
 function onChoice() {
   const chosen = location.hash.length > 1 ? document.getElementById(location.hash.slice(1)) : null;
   if (chosen?.matches(".cell, .worst")) {
+    chosen.querySelector(":scope > details")?.setAttribute("open", "");
     chosen.focus({ preventScroll: true });
   }
 }
@@ -53,5 +54,11 @@ if (first) {
     }
   });
 }
+let folded = [];
+addEventListener("beforeprint", () => {
+  folded = document.querySelectorAll(".worst > details:not([open])");
+  folded.forEach((details) => details.setAttribute("open", ""));
+});
+addEventListener("afterprint", () => folded.forEach((details) => details.removeAttribute("open")));
 addEventListener("hashchange", onChoice);
 onChoice();
