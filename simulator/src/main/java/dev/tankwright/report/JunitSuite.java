@@ -25,17 +25,28 @@ record JunitSuite(
    * One thing that was judged.
    *
    * @param name what it is called
-   * @param outcome what it came to; anything but held is a failure
+   * @param type what kind of failure it is; empty when it is none
    * @param message one sentence for a failure
    * @param account the whole story
    */
-  record Case(String name, Verdict.Outcome outcome, String message, String account) {
-    boolean held() {
-      return outcome == Verdict.Outcome.HELD;
+  record Case(String name, String type, String message, String account) {
+    /** A verdict: what failed and what nothing put to the test are failures, told apart by type. */
+    static Case of(String name, Verdict.Outcome outcome, String message, String account) {
+      String type =
+          switch (outcome) {
+            case HELD -> "";
+            case FAILED -> "failed";
+            case NOT_EXERCISED -> "not-exercised";
+          };
+      return new Case(name, type, message, account);
+    }
+
+    boolean isFailure() {
+      return !type.isEmpty();
     }
   }
 
   int failures() {
-    return (int) cases.stream().filter(each -> !each.held()).count();
+    return (int) cases.stream().filter(Case::isFailure).count();
   }
 }

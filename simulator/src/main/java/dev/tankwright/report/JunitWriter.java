@@ -1,6 +1,5 @@
 package dev.tankwright.report;
 
-import dev.tankwright.scenario.Verdict;
 import java.io.ByteArrayOutputStream;
 import java.util.HashSet;
 import java.util.List;
@@ -95,10 +94,9 @@ final class JunitWriter {
     attribute("name", unique(each.name(), names));
     attribute("time", "0");
     newLine(3);
-    xml.writeStartElement(each.held() ? "system-out" : "failure");
-    if (!each.held()) {
-      boolean failed = each.outcome() == Verdict.Outcome.FAILED;
-      attribute("type", failed ? "failed" : "not-exercised");
+    xml.writeStartElement(each.isFailure() ? "failure" : "system-out");
+    if (each.isFailure()) {
+      attribute("type", each.type());
       attribute("message", each.message());
     }
     xml.writeCharacters(XmlText.clean(each.account()));

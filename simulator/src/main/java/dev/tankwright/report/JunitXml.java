@@ -57,7 +57,7 @@ public final class JunitXml {
 
   private static JunitSuite.Case oneCase(Verdict verdict) {
     String name = verdict.id().isEmpty() ? verdict.name() : verdict.id() + " " + verdict.name();
-    return new JunitSuite.Case(name, verdict.outcome(), verdict.detail(), account(verdict));
+    return JunitSuite.Case.of(name, verdict.outcome(), verdict.detail(), account(verdict));
   }
 
   private static String account(Verdict verdict) {
