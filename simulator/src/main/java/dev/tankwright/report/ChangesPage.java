@@ -49,9 +49,9 @@ final class ChangesPage {
     html.raw("Changes against an earlier release</p>\n<h1>").text(title(comparison.after()));
     html.raw("</h1>\n<dl class=\"facts\">\n");
     html.fact("Baseline", "long", comparison.before().folder().toString());
-    html.fact("made by", "", ChangesText.versions(comparison.before()));
+    html.fact("Baseline made by", "", ChangesText.versions(comparison.before()));
     html.fact("Now", "long", comparison.after().folder().toString());
-    html.fact("made by", "", ChangesText.versions(comparison.after()));
+    html.fact("Now made by", "", ChangesText.versions(comparison.after()));
     html.fact("Compared", "", Words.count(comparison.changes().size(), "line"));
     html.fact("Tolerance", "", Decimal.of(comparison.tolerance() * 100, 1) + " % of a margin");
     return html.raw("</dl></div>\n").toString();

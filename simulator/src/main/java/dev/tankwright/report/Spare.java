@@ -8,7 +8,7 @@ import java.util.Locale;
  * How much a cell has to spare, in steps of ten: what its colour and its sign say. A comfortable
  * margin is 10 K, 1 min and so on, see {@link dev.tankwright.campaign.Margin#comfort()}.
  */
-enum Spare {
+public enum Spare {
   /** At least a comfortable margin. */
   AMPLE("ample", "at least 10 K, 1 min, 1 L, 100 W or 1; of reactions 100 ms"),
   /** At least a tenth of it. */
@@ -53,7 +53,7 @@ enum Spare {
   }
 
   /** In one or two words. */
-  String word() {
+  public String word() {
     return word;
   }
 

@@ -63,7 +63,8 @@ final class SummaryPage {
         .sums()
         .forEach(
             (path, sum) -> {
-              if (!many || path.endsWith("/" + RunFolder.RESULT)) {
+              boolean own = !path.contains("/");
+              if (own || (many && path.endsWith("/" + RunFolder.RESULT))) {
                 html.raw("<tr><th scope=\"row\">").text(path).raw("</th><td class=\"sum\">");
                 html.text(sum).raw("</td></tr>\n");
               }

@@ -4,7 +4,7 @@ import dev.tankwright.loop.Signal;
 import java.util.Locale;
 
 /** Groups of signals in a value change dump, in the order in which they are declared. */
-enum VcdScope {
+public enum VcdScope {
   /** What is true of the bath. */
   BATH,
   /** What the load and a piece of foil show. */
@@ -19,7 +19,7 @@ enum VcdScope {
   RULES;
 
   /** Name in the dump. */
-  String key() {
+  public String key() {
     return name().toLowerCase(Locale.ROOT);
   }
 
