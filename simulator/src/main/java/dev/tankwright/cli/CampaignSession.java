@@ -10,6 +10,7 @@ import dev.tankwright.campaign.ResultFileException;
 import dev.tankwright.campaign.ResultStore;
 import dev.tankwright.campaign.Shard;
 import dev.tankwright.report.CampaignFolder;
+import dev.tankwright.report.CampaignPages;
 import dev.tankwright.report.CampaignText;
 import dev.tankwright.report.UnwritableException;
 import java.io.IOException;
@@ -17,6 +18,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.LongSupplier;
 import picocli.CommandLine;
 
@@ -64,6 +66,7 @@ final class CampaignSession {
       store.end(result);
       if (out != null) {
         new CampaignFolder(out).write(result);
+        CampaignPages.write(out, result, Optional.of(plan));
       }
       int code = result.allHeld() ? ExitCode.HELD : ExitCode.FAILED;
       if (!quiet || code != ExitCode.HELD) {

@@ -5,11 +5,13 @@ import dev.tankwright.campaign.ResultFileException;
 import dev.tankwright.campaign.ResultStore;
 import dev.tankwright.campaign.Shards;
 import dev.tankwright.report.CampaignFolder;
+import dev.tankwright.report.CampaignPages;
 import dev.tankwright.report.CampaignText;
 import dev.tankwright.report.UnwritableException;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 
@@ -53,6 +55,7 @@ final class MergeCommand implements Callable<Integer> {
         store.requireEmpty();
         store.end(result);
         new CampaignFolder(out).write(result);
+        CampaignPages.write(out, result, Optional.empty());
       }
       int code = result.allHeld() ? ExitCode.HELD : ExitCode.FAILED;
       if (!quiet || code != ExitCode.HELD) {

@@ -1,6 +1,7 @@
 package dev.tankwright.cli;
 
 import dev.tankwright.report.RunFolder;
+import dev.tankwright.report.SummaryFolder;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.ScenarioException;
 import dev.tankwright.scenario.ScenarioReader;
@@ -35,8 +36,9 @@ final class RunCommand implements Callable<Integer> {
       names = "--out",
       paramLabel = "DIR",
       description =
-          "Folder for report.html, events.ndjson, record.json, trace.csv and junit.xml; a subfolder"
-              + " for each scenario when there are several.")
+          "Folder for report.html, summary.html, result.json, junit.xml, trace.csv, trace.vcd,"
+              + " events.ndjson, record.json and SHA256SUMS; a subfolder for each scenario, and a"
+              + " summary of all, when there are several.")
   private Path out;
 
   @CommandLine.Option(
@@ -66,6 +68,9 @@ final class RunCommand implements Callable<Integer> {
       for (int i = 0; i < scenarios.size(); i++) {
         OneRun run = new OneRun(scenarios.get(i), deliveries, console);
         code = ExitCode.worse(code, run.run(folders.isEmpty() ? null : folders.get(i)));
+      }
+      if (folders.size() > 1) {
+        SummaryFolder.writeRuns(out, found.stream().map(ScenarioFiles.Found::label).toList());
       }
       return code;
     }
@@ -98,6 +103,8 @@ final class RunCommand implements Callable<Integer> {
     if (found.size() == 1) {
       return List.of(new RunFolder(out));
     }
-    return found.stream().map(file -> new RunFolder(out.resolve(file.label()))).toList();
+    return found.stream()
+        .map(file -> new RunFolder(out.resolve(file.label()), file.label()))
+        .toList();
   }
 }

@@ -52,6 +52,11 @@ final class Html {
     return raw("<th scope=\"col\" class=\"").raw(markupClass).raw("\">").text(label).raw("</th>");
   }
 
+  /** Appends the id of a safety requirement before its name; nothing where there is none. */
+  Html id(String id) {
+    return id.isEmpty() ? this : raw("<span class=\"id\">").text(id).raw("</span> ");
+  }
+
   /** Appends a row of a two-column table. */
   Html pair(String name, String value) {
     raw("<tr><th scope=\"row\">").text(name).raw("</th><td>").text(value);

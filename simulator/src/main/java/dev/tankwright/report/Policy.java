@@ -1,8 +1,6 @@
 package dev.tankwright.report;
 
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 
 /**
@@ -22,16 +20,8 @@ final class Policy {
 
   private static void hashes(StringBuilder out, String[] texts) {
     for (String text : texts) {
-      byte[] sum = sha256().digest(text.getBytes(StandardCharsets.UTF_8));
+      byte[] sum = Sha256.digest().digest(text.getBytes(StandardCharsets.UTF_8));
       out.append(" 'sha256-").append(Base64.getEncoder().encodeToString(sum)).append('\'');
-    }
-  }
-
-  private static MessageDigest sha256() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("Every Java platform must have SHA-256", e);
     }
   }
 }

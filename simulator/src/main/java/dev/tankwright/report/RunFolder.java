@@ -28,16 +28,37 @@ public final class RunFolder {
   /** The verdicts for a build server, see {@link JunitXml}. */
   public static final String JUNIT = "junit.xml";
 
+  /** The verdicts with their margins, for {@code tankwright report}, see {@link ResultJson}. */
+  public static final String RESULT = "result.json";
+
+  /** The sampled signals for waveform viewers, see {@link TraceVcd}. */
+  public static final String DUMP = "trace.vcd";
+
+  /** The files that a run leaves, the summary and the list of checksums apart. */
+  static final List<String> FILES = List.of(REPORT, RESULT, JUNIT, TRACE, DUMP, EVENTS, RECORD);
+
   private final Path directory;
+  private final String label;
 
   /** The folder at that path; nothing is touched yet. */
   public RunFolder(Path directory) {
-    this.directory = directory;
+    this(directory, "");
   }
 
   /**
-   * Writes every file of a run, and makes the directory where it is missing. A record left by an
-   * earlier run is removed when this run has none.
+   * The folder at that path, for one of several scenarios.
+   *
+   * @param label what tells the scenario from the others in the eyes of a build server, with
+   *     slashes; empty for the name of its file
+   */
+  public RunFolder(Path directory, String label) {
+    this.directory = directory;
+    this.label = label;
+  }
+
+  /**
+   * Writes every file of a run, and makes the directory where it is missing. What an earlier run
+   * left and this one has not is removed: its record, and what had changed against another.
    *
    * @param events the received events' payloads, in the order of their arrival
    * @throws UnwritableException when the directory cannot be made or a file cannot be written
@@ -46,14 +67,18 @@ public final class RunFolder {
     OutputFolder folder = new OutputFolder(directory);
     folder.make();
     folder.place(REPORT, out -> out.write(HtmlReport.render(run, seen)));
-    folder.place(JUNIT, out -> out.write(JunitXml.of(List.of(run))));
+    folder.place(RESULT, out -> out.write(ResultJson.of(run, seen)));
+    folder.place(JUNIT, out -> out.write(JunitXml.of(run, label)));
     folder.place(TRACE, out -> TraceCsv.write(run.trace(), out));
+    folder.place(DUMP, out -> TraceVcd.write(run, out));
     if (run.recordJson().isEmpty()) {
       remove(RECORD);
     } else {
       folder.place(RECORD, out -> out.write(run.recordJson().getBytes(StandardCharsets.UTF_8)));
     }
     folder.place(EVENTS, out -> EventLines.write(events, out));
+    remove(SummaryFolder.CHANGES);
+    SummaryFolder.write(new RunResults(directory, List.of(SavedRun.of("", run, seen))));
   }
 
   private void remove(String name) {

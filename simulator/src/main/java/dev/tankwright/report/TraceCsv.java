@@ -66,14 +66,22 @@ public final class TraceCsv {
   }
 
   private static void cell(Signal signal, double value, StringBuilder out) {
-    switch (signal.quantity()) {
-      case TEMPERATURE -> Decimal.append(out, value, 4);
-      case VOLUME, FRACTION -> Decimal.append(out, value, 6);
-      case POWER, MARKS -> Decimal.append(out, value, 2);
-      case TIME -> Decimal.append(out, value, 3);
-      case SWITCH -> Decimal.append(out, value, 0);
-      case WORD -> out.append(signal.words().get((int) value));
+    if (signal.quantity() == Signal.Quantity.WORD) {
+      out.append(signal.words().get((int) value));
+    } else {
+      Decimal.append(out, value, decimals(signal.quantity()));
     }
+  }
+
+  /** Decimals of a quantity's numbers; none for words, which are positions. */
+  static int decimals(Signal.Quantity quantity) {
+    return switch (quantity) {
+      case TEMPERATURE -> 4;
+      case VOLUME, FRACTION -> 6;
+      case POWER, MARKS -> 2;
+      case TIME -> 3;
+      case SWITCH, WORD -> 0;
+    };
   }
 
   private static void drain(StringBuilder buffer, OutputStream out) throws IOException {

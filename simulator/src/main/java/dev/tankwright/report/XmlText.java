@@ -23,6 +23,19 @@ final class XmlText {
     return out == null ? text : out.toString();
   }
 
+  /** The text on one line, and without control characters that XML 1.0 would allow. */
+  static String line(String text) {
+    StringBuilder out = new StringBuilder(text.length());
+    for (char c : clean(text).toCharArray()) {
+      if (!Character.isISOControl(c)) {
+        out.append(c);
+      } else if (c == '\t' || c == '\n' || c == '\r') {
+        out.append(' ');
+      }
+    }
+    return out.toString();
+  }
+
   static boolean allowed(int point) {
     return point == '\t'
         || point == '\n'

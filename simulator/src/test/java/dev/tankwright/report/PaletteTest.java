@@ -80,6 +80,23 @@ class PaletteTest {
     }
   }
 
+  /** The steps of the matrix are told apart by lightness alone, whatever colours a reader sees. */
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void stepsOfTheMatrixDifferInLightness(boolean dark) {
+    Map<String, Integer> palette = palette(dark);
+    String[] steps = {"heat-ample", "heat-fair", "heat-close", "heat-tight"};
+    for (int i = 0; i < steps.length; i++) {
+      contrast(palette, steps[i] + "-ink", steps[i], 4.5);
+      if (i > 0) {
+        contrast(palette, steps[i], steps[i - 1], 1.25);
+        boolean darker = luminance(palette.get(steps[i])) < luminance(palette.get(steps[i - 1]));
+        assertEquals(!dark, darker, "tighter is further from the page: " + steps[i]);
+      }
+    }
+    contrast(palette, "held", "held-tint", 4.5);
+  }
+
   /** Worked examples of contrast that follow from the definition. */
   @ParameterizedTest
   @CsvSource({"0x000000, 0xffffff, 21", "0xffffff, 0xffffff, 1", "0x777777, 0xffffff, 4.48"})

@@ -29,7 +29,16 @@ class RunFolderTest {
     Path directory = temp.resolve("deep/er");
     new RunFolder(directory).write(SampleRun.of(), SEEN, events("{\"a\":1}"));
     assertEquals(
-        Set.of("report.html", "events.ndjson", "record.json", "trace.csv", "junit.xml"),
+        Set.of(
+            "report.html",
+            "summary.html",
+            "result.json",
+            "events.ndjson",
+            "record.json",
+            "trace.csv",
+            "trace.vcd",
+            "junit.xml",
+            "SHA256SUMS"),
         names(directory));
     assertEquals(SampleRun.record(), Files.readString(directory.resolve("record.json")));
     assertArrayEquals(
@@ -58,12 +67,23 @@ class RunFolderTest {
   }
 
   @Test
-  void removesTheRecordOfAnEarlierRun() throws IOException {
+  void removesWhatAnEarlierRunLeftAndThisOneHasNot() throws IOException {
     RunFolder folder = new RunFolder(temp);
     folder.write(SampleRun.of(), SEEN, List.of());
+    Files.createFile(temp.resolve("changes.html"));
     RunResult withoutCycle = SampleRun.with(SampleRun.verdicts());
     folder.write(withoutCycle, EventsSeen.none(), List.of());
-    assertEquals(Set.of("report.html", "events.ndjson", "trace.csv", "junit.xml"), names(temp));
+    assertEquals(
+        Set.of(
+            "report.html",
+            "summary.html",
+            "result.json",
+            "events.ndjson",
+            "trace.csv",
+            "trace.vcd",
+            "junit.xml",
+            "SHA256SUMS"),
+        names(temp));
     assertEquals("", Files.readString(temp.resolve("events.ndjson")));
   }
 

@@ -18,7 +18,15 @@ import org.junit.jupiter.api.io.TempDir;
 /** Every scenario of the project holds, and two runs of the library are the same to the byte. */
 class EveryScenarioTest {
   private static final List<String> SAME =
-      List.of("trace.csv", "events.ndjson", "junit.xml", "report.html");
+      List.of(
+          "trace.csv",
+          "trace.vcd",
+          "events.ndjson",
+          "junit.xml",
+          "report.html",
+          "result.json",
+          "summary.html",
+          "SHA256SUMS");
 
   @TempDir private Path folder;
 

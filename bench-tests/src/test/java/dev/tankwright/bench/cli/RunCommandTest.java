@@ -49,7 +49,16 @@ class RunCommandTest {
     assertTrue(result.out().contains("Degassing"), result.out());
     assertEquals("", result.err(), "no log and no progress where there is no terminal");
     for (String name :
-        List.of("report.html", "events.ndjson", "record.json", "trace.csv", "junit.xml")) {
+        List.of(
+            "report.html",
+            "summary.html",
+            "result.json",
+            "events.ndjson",
+            "record.json",
+            "trace.csv",
+            "trace.vcd",
+            "junit.xml",
+            "SHA256SUMS")) {
       assertTrue(Files.size(out.resolve(name)) > 0, name);
     }
     assertFalse(Files.readString(out.resolve("report.html")).contains("http-equiv=\"refresh\""));
@@ -209,7 +218,7 @@ class RunCommandTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "run", "lint", "phases"})
+  @ValueSource(strings = {"", "run", "report", "lint", "phases"})
   void shouldExplainEachCommand(String command) throws Exception {
     Tool.Result result =
         command.isEmpty() ? Tool.run(folder, "--help") : Tool.run(folder, command, "--help");

@@ -21,6 +21,9 @@ import dev.tankwright.events.Outcome;
 import dev.tankwright.explore.Part;
 import dev.tankwright.loop.Signal;
 import dev.tankwright.plant.PartFault;
+import dev.tankwright.report.Change;
+import dev.tankwright.report.Spare;
+import dev.tankwright.report.VcdScope;
 import dev.tankwright.rule.Rule;
 import dev.tankwright.scenario.Verdict;
 import java.util.ArrayList;
@@ -61,7 +64,11 @@ class VocabularyPageTest {
         Arguments.of("Causes", names(Cause.values())),
         Arguments.of("Axes of a campaign", list(Axis.values(), Axis::key)),
         Arguments.of("Outcomes of a case", names(CaseOutcome.values())),
-        Arguments.of("Outcomes of a requirement", names(Verdict.Outcome.values())));
+        Arguments.of("Outcomes of a requirement", names(Verdict.Outcome.values())),
+        Arguments.of(
+            "Changes against an earlier release", list(Change.Kind.values(), Change.Kind::words)),
+        Arguments.of("Steps of a campaign's matrix", list(Spare.values(), Spare::word)),
+        Arguments.of("Scopes of a value change dump", scopes()));
   }
 
   @ParameterizedTest(name = "{0}")
@@ -93,6 +100,12 @@ class VocabularyPageTest {
       printed.add(List.of(Page.plain(row.get(0)), row.get(2), row.get(3)));
     }
     assertEquals(wanted, printed);
+  }
+
+  private static List<String> scopes() {
+    List<String> scopes = new ArrayList<>(List.of("bench"));
+    scopes.addAll(list(VcdScope.values(), VcdScope::key));
+    return scopes;
   }
 
   private static List<String> names(Enum<?>[] values) {

@@ -1,0 +1,141 @@
+package dev.tankwright.cli;
+
+import dev.tankwright.campaign.CampaignReader;
+import dev.tankwright.campaign.Plan;
+import dev.tankwright.campaign.PlanException;
+import dev.tankwright.report.CampaignPages;
+import dev.tankwright.report.ChangesFolder;
+import dev.tankwright.report.ChangesText;
+import dev.tankwright.report.Comparison;
+import dev.tankwright.report.Results;
+import dev.tankwright.report.SummaryFolder;
+import dev.tankwright.report.SummaryText;
+import dev.tankwright.report.UnreadableException;
+import dev.tankwright.report.Verification;
+import dev.tankwright.scenario.ScenarioException;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+
+/** Summarises, compares and verifies results that were written before. */
+@CommandLine.Command(
+    name = "report",
+    description =
+        "Summarise results for filing, compare them with an earlier release's, or verify that their"
+            + " files are unaltered.",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    footer = {
+      "",
+      "Writes summary.html, to be printed and signed, and SHA256SUMS, the checksums of all files",
+      "it speaks of; with --baseline also changes.html. The baseline is only read. Exit code 1",
+      "with --baseline: a requirement or cell fails that did not, or is no longer put to the test;",
+      "with --verify: a file is altered or missing; else: what the results themselves say."
+    })
+final class ReportCommand implements Callable<Integer> {
+  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+
+  @CommandLine.Parameters(
+      paramLabel = "DIR",
+      description = "Folder that 'run' or 'campaign' wrote by --out.")
+  private Path folder;
+
+  @CommandLine.Option(
+      names = "--baseline",
+      paramLabel = "DIR",
+      description = "Folder of an earlier release's results, of the same scenarios or campaign.")
+  private Path baseline;
+
+  @CommandLine.Option(
+      names = "--tolerance",
+      paramLabel = "PERCENT",
+      defaultValue = "5",
+      description =
+          "Share of a margin by which it may differ and still count as unchanged. Default:"
+              + " ${DEFAULT-VALUE}.")
+  private double tolerance;
+
+  @CommandLine.Option(
+      names = "--strict",
+      description = "With --baseline: exit code 1 also for margins lost and for what is missing.")
+  private boolean strict;
+
+  @CommandLine.Option(
+      names = "--campaign",
+      paramLabel = "FILE",
+      description =
+          "The campaign's file: its worst cases are run again for report.html, as after 'merge'.")
+  private Path campaign;
+
+  @CommandLine.Option(
+      names = "--verify",
+      description = "Compute the checksums of SHA256SUMS again; write nothing.")
+  private boolean verify;
+
+  @Override
+  public Integer call() throws BadInputException {
+    check();
+    try {
+      if (verify) {
+        return verified(Verification.of(folder));
+      }
+      return baseline == null ? summarised() : compared();
+    } catch (UnreadableException e) {
+      throw new BadInputException("tankwright: " + e.getMessage());
+    }
+  }
+
+  private void check() throws BadInputException {
+    if (verify && baseline != null) {
+      throw new BadInputException(
+          "tankwright: --verify and --baseline exclude each other; verify first, then compare");
+    }
+    if (campaign != null && (verify || baseline != null)) {
+      throw new BadInputException(
+          "tankwright: --campaign goes with neither --verify nor --baseline; write the report"
+              + " first");
+    }
+    if (strict && baseline == null) {
+      throw new BadInputException("tankwright: --strict needs a --baseline to compare with");
+    }
+    if (!(tolerance >= 0 && tolerance <= 100)) {
+      throw new BadInputException(
+          "tankwright: --tolerance is " + tolerance + "; it must lie from 0 to 100 (percent)");
+    }
+  }
+
+  private int verified(Verification verification) {
+    print(verification.text());
+    return verification.isIntact() ? ExitCode.HELD : ExitCode.FAILED;
+  }
+
+  private int summarised() throws UnreadableException, BadInputException {
+    Results results =
+        campaign == null
+            ? SummaryFolder.write(folder)
+            : CampaignPages.writeAgain(folder, plan(), Version.text());
+    print(SummaryText.of(results));
+    return results.allHeld() ? ExitCode.HELD : ExitCode.FAILED;
+  }
+
+  private Plan plan() throws BadInputException {
+    try {
+      return new Plan(CampaignReader.read(campaign));
+    } catch (ScenarioException | PlanException e) {
+      throw new BadInputException("tankwright: " + e.getMessage());
+    }
+  }
+
+  private int compared() throws UnreadableException {
+    Comparison comparison = Comparison.of(baseline, folder, tolerance / 100);
+    ChangesFolder.write(comparison);
+    print(ChangesText.of(comparison));
+    boolean worse = comparison.hasRegressed() || (strict && comparison.hasLost());
+    return worse ? ExitCode.FAILED : ExitCode.HELD;
+  }
+
+  private void print(String text) {
+    spec.commandLine().getOut().print(text);
+    spec.commandLine().getOut().flush();
+  }
+}

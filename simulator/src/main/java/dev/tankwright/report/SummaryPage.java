@@ -1,0 +1,87 @@
+package dev.tankwright.report;
+
+import dev.tankwright.scenario.Verdict;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A page for a design history file, made to be printed on A4 and signed: what was run, what it came
+ * to, every requirement, the files it speaks of with their checksums, cautions, and room for names,
+ * dates and signatures. It holds no script and fetches nothing. The same results give the same
+ * bytes, so it carries no date of its own: the dates are those of the people who sign.
+ */
+final class SummaryPage {
+  private SummaryPage() {}
+
+  /**
+   * The page, UTF-8.
+   *
+   * @param files the checksums of the files that the page speaks of
+   */
+  static byte[] render(Results results, Manifest files) {
+    SummaryParts parts = SummaryParts.of(results);
+    String style = Resource.own(List.of("palette.css", "summary.css"));
+    Map<String, String> fillings = new HashMap<>();
+    fillings.put("policy", Policy.of(new String[0], new String[] {style}));
+    fillings.put("style", style);
+    fillings.put("title", new Html().text(parts.headline() + ": " + parts.title()).toString());
+    fillings.put("icon", Icon.of(parts.outcome()));
+    fillings.put("shapes", Resource.own("shapes.html"));
+    fillings.put("head", head(parts));
+    fillings.put("counts", parts.counts());
+    fillings.put("inputs", parts.inputs());
+    fillings.put("requirements", parts.requirements());
+    fillings.put("attention", parts.attention());
+    fillings.put("files", files(files, results));
+    fillings.put("cautions", Resource.own("cautions.html"));
+    String page = Template.fill(Resource.own("summary.html"), fillings);
+    return page.getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static String head(SummaryParts parts) {
+    Html html = new Html();
+    html.raw("<p class=\"kind\">Summary for the design history file</p>\n<h1>");
+    html.text(parts.title()).raw("</h1>\n<p class=\"purpose\">").text(parts.purpose());
+    html.raw("</p>\n");
+    String key = HeadSection.key(parts.outcome());
+    html.raw("<p class=\"verdict is-").raw(key).raw("\">").shape(key).raw("<strong>");
+    html.text(parts.headline()).raw("</strong>");
+    if (!parts.rest().isEmpty()) {
+      html.raw(" <span>").text(parts.rest()).raw("</span>");
+    }
+    return html.raw("</p>\n").toString();
+  }
+
+  private static String files(Manifest files, Results results) {
+    Html html = new Html();
+    boolean many = results instanceof RunResults runs && !runs.isOneRun();
+    html.raw("<table class=\"sums\">\n<thead><tr>").column("", "File").column("", "SHA-256");
+    html.raw("</tr></thead>\n<tbody>\n");
+    files
+        .sums()
+        .forEach(
+            (path, sum) -> {
+              boolean own = !path.contains("/");
+              if (own || (many && path.endsWith("/" + RunFolder.RESULT))) {
+                html.raw("<tr><th scope=\"row\">").text(path).raw("</th><td class=\"sum\">");
+                html.text(sum).raw("</td></tr>\n");
+              }
+            });
+    html.raw("</tbody>\n</table>\n<p class=\"note\">");
+    html.text(Words.count(files.sums().size(), "file"));
+    html.raw(" and this page stand with their checksums in <code>").text(Manifest.NAME);
+    html.raw("</code> beside it. Sign that file with any tool: its signature covers all of them. ");
+    html.raw("<code>tankwright report FOLDER --verify</code> and <code>sha256sum -c ");
+    html.text(Manifest.NAME).raw("</code> compute them again.</p>\n");
+    return html.toString();
+  }
+
+  /** The mark and the word of an outcome, for a cell of a table. */
+  static Html outcome(Html html, Verdict.Outcome outcome) {
+    String key = HeadSection.key(outcome);
+    html.raw("<td class=\"outcome is-").raw(key).raw("\">").shape(key).raw("<span class=\"word\">");
+    return html.text(Words.outcome(outcome)).raw("</span></td>");
+  }
+}
