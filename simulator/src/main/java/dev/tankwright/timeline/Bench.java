@@ -37,13 +37,11 @@ public final class Bench {
   private static final Duration SELF_TEST_LIMIT = Duration.ofMinutes(1);
 
   private final LiveRun run;
-  private final Replays replays;
   private Optional<Condition> trigger = Optional.empty();
   private String since = "the start";
 
-  private Bench(Scenario base, Replays replays) {
+  private Bench(Scenario base) {
     run = new LiveRun(base);
-    this.replays = replays;
   }
 
   /** The six-litre bench bath, empty and at 21 °C, with its own controller. */
@@ -56,7 +54,7 @@ public final class Bench {
    * requirements are left out.
    */
   public static Bench of(Scenario base) {
-    return new Bench(base.withTimeline(List.of()).withRequirements(List.of()), Benches.replays());
+    return new Bench(base.withTimeline(List.of()).withRequirements(List.of()));
   }
 
   /**
@@ -231,7 +229,7 @@ public final class Bench {
       String title, String expected, String actual, Condition condition, long limitMillis) {
     OptionalLong limit = limitMillis > 0 ? OptionalLong.of(limitMillis) : OptionalLong.empty();
     Expectation what = new Expectation(title, expected, actual, condition, limit, trigger);
-    return new Failure(run).of(what, replays);
+    return new Failure(run).of(what, Benches.replays());
   }
 
   /** What the time of {@link #within} is counted from, in words. */
@@ -250,7 +248,7 @@ public final class Bench {
     List<Verdict> verdicts = run.verdicts();
     List<String> bad = Shows.notHeld(verdicts);
     if (!bad.isEmpty()) {
-      throw new Failure(run).of(bad, replays);
+      throw new Failure(run).of(bad, Benches.replays());
     }
     return verdicts;
   }

@@ -7,10 +7,16 @@ import dev.tankwright.scenario.Scenario;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What benches begin with. */
 final class Benches {
-  private static final String OURS = Benches.class.getPackageName() + ".";
+  private static final Set<String> OURS =
+      Stream.of(Benches.class, Bench.class, Within.class, Throughout.class)
+          .map(Class::getName)
+          .collect(Collectors.toUnmodifiableSet());
   private static final double ROOM_CELSIUS = 21;
 
   private Benches() {}
@@ -45,19 +51,25 @@ final class Benches {
         System.getProperty("tankwright.jar", "tankwright.jar"));
   }
 
-  /** Class and method that make the bench. */
+  /** Class and method that asked for what failed. */
   private static String caller() {
     return StackWalker.getInstance()
         .walk(
             frames ->
                 frames
-                    .filter(frame -> !frame.getClassName().startsWith(OURS))
+                    .filter(frame -> !OURS.contains(frame.getClassName()))
                     .findFirst()
-                    .map(frame -> simple(frame.getClassName()) + "." + frame.getMethodName())
+                    .map(
+                        frame -> simple(frame.getClassName()) + "." + method(frame.getMethodName()))
                     .orElse("timeline"));
   }
 
   private static String simple(String className) {
     return className.substring(className.lastIndexOf('.') + 1).replace('$', '.');
+  }
+
+  /** The method's own name, also from within a lambda. */
+  private static String method(String name) {
+    return name.replaceFirst("^lambda\\$(.+)\\$\\d+$", "$1");
   }
 }

@@ -51,7 +51,7 @@ public record NumberSignal(Signal signal) {
       throw new IllegalArgumentException(
           signal.key() + " cannot be compared with " + limit + "; give a finite number");
     }
-    String number = BigDecimal.valueOf(limit).toPlainString();
+    String number = BigDecimal.valueOf(limit).stripTrailingZeros().toPlainString();
     String unit = signal.quantity().unit();
     String text = signal.key() + " " + order + " " + number;
     return Condition.of(unit.isEmpty() ? text : text + " " + unit);
