@@ -42,7 +42,17 @@ public record Replay(List<String> names, List<String> texts) {
    */
   public static Replay of(
       Variation variation, Setting setting, String stem, String title, String purpose) {
-    Scenario scenario = variation.scenario(setting);
+    return of(variation.scenario(setting), stem, title, purpose + words(variation, setting));
+  }
+
+  /**
+   * Any scenario.
+   *
+   * @param stem the files' name without its ending
+   * @param title the scenario's title, cut at what a file may hold
+   * @param purpose the scenario's purpose, likewise
+   */
+  public static Replay of(Scenario scenario, String stem, String title, String purpose) {
     List<String> names = new ArrayList<>(List.of(stem + ".yaml"));
     List<String> texts = new ArrayList<>();
     String profile =
@@ -51,10 +61,7 @@ public record Replay(List<String> names, List<String> texts) {
             .findFirst()
             .orElse(stem + "-bath.yaml");
     Scenario told =
-        ScenarioText.named(
-            scenario,
-            cut(title, LONGEST_TITLE),
-            cut(purpose + words(variation, setting), LONGEST_PURPOSE));
+        ScenarioText.named(scenario, cut(title, LONGEST_TITLE), cut(purpose, LONGEST_PURPOSE));
     texts.add(ScenarioText.of(told, profile));
     if (profile.endsWith(".yaml")) {
       names.add(profile);

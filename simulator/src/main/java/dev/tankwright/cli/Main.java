@@ -17,6 +17,7 @@ import picocli.CommandLine;
       LintCommand.class,
       CampaignCommand.class,
       MergeCommand.class,
+      HuntCommand.class,
       ExploreCommand.class,
       PhasesCommand.class,
       ProfileCommand.class

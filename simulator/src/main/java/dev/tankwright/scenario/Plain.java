@@ -6,7 +6,7 @@ import java.math.RoundingMode;
 import java.util.StringJoiner;
 
 /** Numbers, times and signals as a person reads them; the same everywhere in the world. */
-final class Plain {
+public final class Plain {
   private static final long SECOND = 1000;
   private static final long MINUTE = 60 * SECOND;
   private static final long HOUR = 60 * MINUTE;
@@ -14,7 +14,7 @@ final class Plain {
   private Plain() {}
 
   /** A number with at most three decimals and no empty ones. */
-  static String number(double value) {
+  public static String number(double value) {
     if (!Double.isFinite(value)) {
       return value > 0 ? "infinity" : value < 0 ? "-infinity" : "not a number";
     }
@@ -23,17 +23,17 @@ final class Plain {
   }
 
   /** A number and its unit, if it has one. */
-  static String number(double value, String unit) {
+  public static String number(double value, String unit) {
     return unit.isEmpty() ? number(value) : number(value) + " " + unit;
   }
 
   /** A distance between two values of a signal in its unit; a fraction in percent. */
-  static String distance(double value, String unit) {
+  public static String distance(double value, String unit) {
     return unit.isEmpty() ? number(value * 100, "%") : number(value, unit);
   }
 
   /** A given time as a person would write it: {@code 20 ms}, {@code 90 s}, {@code 60 min}. */
-  static String duration(long millis) {
+  public static String duration(long millis) {
     if (millis % HOUR == 0 && millis >= 2 * HOUR) {
       return millis / HOUR + " h";
     }
@@ -44,7 +44,7 @@ final class Plain {
   }
 
   /** A moment in the run, or a measured time: {@code 3.02 s}, {@code 31 min 5.2 s}. */
-  static String moment(long millis) {
+  public static String moment(long millis) {
     StringJoiner text = new StringJoiner(" ");
     if (millis >= HOUR) {
       text.add(millis / HOUR + " h");
@@ -63,7 +63,7 @@ final class Plain {
   }
 
   /** A signal and its value: {@code liquid-temperature 40.2 °C}, {@code not heater}. */
-  static String signal(Signal signal, double value) {
+  public static String signal(Signal signal, double value) {
     String key = signal.key();
     return switch (signal.quantity()) {
       case SWITCH -> value != 0 ? key : "not " + key;

@@ -1,8 +1,6 @@
 package dev.tankwright.scenario;
 
 import dev.tankwright.controller.board.Fault;
-import dev.tankwright.controller.board.NoticeKind;
-import dev.tankwright.controller.board.NoticeRing;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.loop.ClosedLoop;
 import java.util.ArrayList;
@@ -20,7 +18,7 @@ public final class QuietRun {
   private final ClosedLoop loop;
   private final Timeline timeline;
   private final RequirementWatch[] watches;
-  private final Notices notices = new Notices();
+  private final EventCount notices = new EventCount(this::fault);
 
   /** Hears what happens in a run. */
   public interface Witness {
@@ -60,11 +58,7 @@ public final class QuietRun {
     Phase before = loop.isSupplied() ? loop.outputs().panel.phase : null;
     timeline.step(millis, before, loop, doer);
     loop.scan();
-    boolean news = !loop.controller().notices().isEmpty();
-    loop.judge(notices);
-    if (news) {
-      loop.controller().eventSequence((int) notices.nextSequence);
-    }
+    notices.judge(loop);
     for (RequirementWatch watch : watches) {
       watch.step(millis, loop);
     }
@@ -80,23 +74,7 @@ public final class QuietRun {
     return loop.isSupplied() ? Optional.of(loop.outputs().panel.phase) : Optional.empty();
   }
 
-  /**
-   * Counts events as their composer does, for the board keeps their number in its memory: one for
-   * each notice, and one more for the record of a cycle that ends.
-   */
-  private final class Notices implements NoticeRing.Taker {
-    private long nextSequence = RunEvents.FIRST_SEQUENCE;
-
-    @Override
-    public void take(NoticeKind kind, int first, int second, long uptimeMs) {
-      nextSequence +=
-          switch (kind) {
-            case CYCLE_COMPLETED, CYCLE_STOPPED, CYCLE_INTERRUPTED -> 2;
-            default -> 1;
-          };
-      if (kind == NoticeKind.FAULT_RAISED) {
-        witness.fault(Fault.of(first), loop.millis());
-      }
-    }
+  private void fault(Fault fault) {
+    witness.fault(fault, loop.millis());
   }
 }

@@ -1,0 +1,38 @@
+package dev.tankwright.hunt;
+
+import dev.tankwright.controller.board.Fault;
+import dev.tankwright.scenario.QuietRun;
+import dev.tankwright.scenario.Scenario;
+import dev.tankwright.scenario.TimelineEntry;
+import dev.tankwright.scenario.Verdict;
+
+/** Runs one point of a space. Made for one run. */
+final class Probe implements QuietRun.Witness {
+  private final TimelineEntry needed;
+  private boolean done;
+
+  private Probe(TimelineEntry needed) {
+    this.needed = needed;
+    done = needed == null;
+  }
+
+  static Reading read(Space space, double[] shares) {
+    Scenario scenario = space.at(shares);
+    Probe probe =
+        new Probe(
+            space.needed().isPresent() ? scenario.timeline().get(space.needed().getAsInt()) : null);
+    Verdict verdict = new QuietRun(scenario, probe).toEnd().get(0);
+    return probe.done
+        ? new Reading(verdict.outcome(), verdict.margin(), verdict.marginUnit())
+        : Reading.NOTHING;
+  }
+
+  @Override
+  @SuppressWarnings("ReferenceEquality") // The very entry, not one that says the same.
+  public void deed(TimelineEntry entry, long millis) {
+    done |= entry == needed;
+  }
+
+  @Override
+  public void fault(Fault fault, long millis) {}
+}

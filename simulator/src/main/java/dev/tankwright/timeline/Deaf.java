@@ -1,0 +1,16 @@
+package dev.tankwright.timeline;
+
+import dev.tankwright.controller.board.Fault;
+import dev.tankwright.scenario.QuietRun;
+import dev.tankwright.scenario.TimelineEntry;
+
+/** Hears nothing of a run: only its verdicts matter. */
+enum Deaf implements QuietRun.Witness {
+  EARS;
+
+  @Override
+  public void deed(TimelineEntry entry, long millis) {}
+
+  @Override
+  public void fault(Fault fault, long millis) {}
+}

@@ -1,0 +1,137 @@
+package dev.tankwright.timeline;
+
+import dev.tankwright.loop.ClosedLoop;
+import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Signal;
+import dev.tankwright.plant.Plant;
+import dev.tankwright.scenario.Condition;
+import dev.tankwright.scenario.EventCount;
+import dev.tankwright.scenario.Place;
+import dev.tankwright.scenario.Plain;
+import dev.tankwright.scenario.Requirement;
+import dev.tankwright.scenario.RequirementWatch;
+import dev.tankwright.scenario.Scenario;
+import dev.tankwright.scenario.TimelineEntry;
+import dev.tankwright.scenario.Verdict;
+import dev.tankwright.scenario.When;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The closed loop step by step, each as a run of a scenario takes it, so that the deeds replay to
+ * the same signals. It stands at the end of a step: the signals are those of that step, and what is
+ * asked for meanwhile is done at the beginning of the next. One thread.
+ */
+final class LiveRun {
+  private final Scenario base;
+  private final ClosedLoop loop;
+  private final EventCount events = new EventCount(fault -> {});
+  private final List<Deed> pending = new ArrayList<>();
+  private final List<TimelineEntry> done = new ArrayList<>();
+  private final List<Requirement> required = new ArrayList<>();
+  private final List<RequirementWatch> watches = new ArrayList<>();
+  private final History history = new History();
+  private final Log log = new Log();
+  private boolean begun;
+
+  LiveRun(Scenario base) {
+    this.base = base;
+    loop = new ClosedLoop(base.profile(), base.bath(), base.start(), base.seed());
+  }
+
+  void require(Requirement requirement) {
+    if (begun) {
+      throw new IllegalStateException(
+          "'"
+              + requirement.label().name()
+              + "' is required "
+              + Plain.moment(loop.millis())
+              + " after the start; require before anything is done or waited for");
+    }
+    required.add(requirement);
+    watches.add(requirement.watch());
+  }
+
+  /** Puts a deed at the beginning of the next step; a second key waits for the step after. */
+  void add(Deed deed) {
+    if (deed instanceof Deed.Press && pending.stream().anyMatch(Deed.Press.class::isInstance)) {
+      step();
+    }
+    pending.add(deed);
+  }
+
+  /** Takes one step if there is a deed to be done, or nothing to look at yet. */
+  void settle() {
+    if (!pending.isEmpty() || !begun) {
+      step();
+    }
+  }
+
+  void step() {
+    if (begun) {
+      loop.advance();
+    }
+    begun = true;
+    if (loop.millis() >= Scenario.LONGEST_MILLIS) {
+      throw new IllegalStateException("a timeline lasts 24 h at most; make it several");
+    }
+    pending.forEach(this::perform);
+    pending.clear();
+    loop.scan();
+    events.judge(loop);
+    for (RequirementWatch watch : watches) {
+      watch.step(loop.millis(), loop);
+    }
+    history.take(loop);
+    log.step(loop.millis(), history);
+  }
+
+  private void perform(Deed deed) {
+    TimelineEntry entry = new TimelineEntry(new When.At(loop.millis()), deed, Place.START);
+    done.add(entry);
+    log.deed(loop.millis(), entry.text());
+    loop.perform(deed);
+  }
+
+  boolean holds(Condition condition) {
+    return condition.holds(history);
+  }
+
+  double value(Signal signal) {
+    return history.value(signal);
+  }
+
+  /** Moment of the last step, ms since the start. */
+  long millis() {
+    return loop.millis();
+  }
+
+  History history() {
+    return history;
+  }
+
+  Log log() {
+    return log;
+  }
+
+  /** The deeds done so far, in their order. */
+  List<TimelineEntry> done() {
+    return List.copyOf(done);
+  }
+
+  /** What is required of the whole timeline. */
+  List<Requirement> required() {
+    return List.copyOf(required);
+  }
+
+  List<Verdict> verdicts() {
+    List<Verdict> verdicts = new ArrayList<>();
+    // The step that was looked at last has ended: this is the moment to which it lasts.
+    watches.forEach(watch -> verdicts.add(watch.verdict(loop.millis() + Plant.STEP_MILLIS)));
+    return verdicts;
+  }
+
+  Scenario base() {
+    return base;
+  }
+}

@@ -1,0 +1,62 @@
+package dev.tankwright.timeline;
+
+import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Signal;
+import dev.tankwright.scenario.Condition;
+import dev.tankwright.scenario.Place;
+import dev.tankwright.scenario.Plain;
+import dev.tankwright.scenario.TimelineEntry;
+import dev.tankwright.scenario.Verdict;
+import dev.tankwright.scenario.When;
+import java.time.Duration;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.StringJoiner;
+
+/** Deeds, spans and values in words. */
+final class Shows {
+  private Shows() {}
+
+  /** What becomes true by a deed; empty where no signal tells. */
+  static Optional<Condition> trigger(Deed deed) {
+    if (deed instanceof Deed.MoveLid lid) {
+      return Optional.of(lid.open() ? Signals.lidOpen().on() : Signals.lidOpen().off());
+    } else if (deed instanceof Deed.Break) {
+      return Optional.of(Signals.partBroken().on());
+    } else if (deed instanceof Deed.CutPower) {
+      return Optional.of(Signals.boardSupplied().off());
+    }
+    return Optional.empty();
+  }
+
+  static String text(Deed deed) {
+    return new TimelineEntry(new When.At(0), deed, Place.START).text();
+  }
+
+  static String span(Duration time) {
+    return Plain.duration(time.toMillis());
+  }
+
+  /** The values of a condition's signals in the last step. */
+  static String now(LiveRun run, Condition condition) {
+    Set<Signal> named = EnumSet.noneOf(Signal.class);
+    condition.visit(named::add);
+    StringJoiner values = new StringJoiner(", ");
+    named.forEach(signal -> values.add(Plain.signal(signal, run.value(signal))));
+    return values + " at " + Plain.moment(run.millis());
+  }
+
+  static List<String> notHeld(List<Verdict> verdicts) {
+    return verdicts.stream()
+        .filter(verdict -> verdict.outcome() != Verdict.Outcome.HELD)
+        .map(Shows::line)
+        .toList();
+  }
+
+  private static String line(Verdict verdict) {
+    String outcome = verdict.outcome().name().replace('_', ' ');
+    return outcome + ": " + verdict.name() + " (" + verdict.statement() + "): " + verdict.detail();
+  }
+}
