@@ -1,7 +1,6 @@
 package dev.tankwright.bench.events;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNull;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -43,8 +42,9 @@ class CloudEventsSdkTest {
       assertEquals(event.subject().orElse(null), read.getSubject());
       assertEquals(event.time().atOffset(ZoneOffset.UTC), read.getTime());
       assertEquals("application/json", read.getDataContentType());
-      assertNull(read.getDataSchema());
-      assertEquals(Set.of("sequence"), read.getExtensionNames());
+      assertEquals(URI.create(event.type().schemaUri()), read.getDataSchema());
+      assertEquals(Set.of("sequence", "chain"), read.getExtensionNames());
+      assertEquals(event.chain(), read.getExtension("chain"));
       assertEquals(event.sequenceText(), read.getExtension("sequence"));
     }
   }
