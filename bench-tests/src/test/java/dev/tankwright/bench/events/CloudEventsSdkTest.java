@@ -70,8 +70,15 @@ class CloudEventsSdkTest {
 
   private static Map<String, Object> plain(Document document) {
     Map<String, Object> values = new LinkedHashMap<>(document.values());
-    values.replaceAll((key, value) -> value instanceof Document inner ? plain(inner) : value);
+    values.replaceAll((key, value) -> plainValue(value));
     return values;
+  }
+
+  private static Object plainValue(Object value) {
+    if (value instanceof List<?> list) {
+      return list.stream().map(CloudEventsSdkTest::plainValue).toList();
+    }
+    return value instanceof Document inner ? plain(inner) : value;
   }
 
   // The SDK drops trailing zeros of a fraction of a second; the moment itself is compared above.
