@@ -19,13 +19,18 @@ public final class CloudEventJson {
 
   private CloudEventJson() {}
 
-  /** The event as JSON in UTF-8, on one line without a line end. */
+  /** The event as JSON in UTF-8, on one line without a line end; its chain value is the last. */
   public static byte[] toJson(CycleEvent event) {
+    return EventChain.append(unchained(event), event.chain());
+  }
+
+  /** The event without its chain value: what the chain is worked out over. */
+  static byte[] unchained(CycleEvent event) {
     return JsonWriter.compact(json -> write(json, event));
   }
 
-  // Attributes that come later (dataschema, a chain over the sequence) belong before the data, so
-  // that a reader of the stream knows everything about the data before it.
+  // Attributes stand before the data, so that a reader of the stream knows everything about the
+  // data before it; the chain value alone stands last, so that it can be cut off.
   private static void write(JsonGenerator json, CycleEvent event) throws IOException {
     json.writeStartObject();
     json.writeStringField("specversion", SPEC_VERSION);
@@ -37,6 +42,7 @@ public final class CloudEventJson {
     }
     json.writeStringField("time", Rfc3339.format(event.time()));
     json.writeStringField("datacontenttype", DATA_MEDIA_TYPE);
+    json.writeStringField("dataschema", event.type().schemaUri());
     json.writeStringField("sequence", event.sequenceText());
     json.writeFieldName("data");
     JsonWriter.write(json, event.data());

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param time when it came to be, to the millisecond
  * @param subject the cycle that the fact belongs to, as {@code cycle/0001}; empty outside a cycle
  * @param data what there is to say, by the type
+ * @param chain hash over the event before and this one, see {@link EventChain}
  */
 public record CycleEvent(
     String source,
@@ -20,7 +21,8 @@ public record CycleEvent(
     EventType type,
     Instant time,
     Optional<String> subject,
-    Document data) {
+    Document data,
+    String chain) {
   /** The highest sequence number that can be written: at an event per second, 300 years. */
   public static final long LAST_SEQUENCE = 9_999_999_999L;
 
@@ -32,6 +34,29 @@ public record CycleEvent(
       throw new IllegalArgumentException(
           "the sequence number is " + sequence + "; it must lie from 1 to " + LAST_SEQUENCE);
     }
+  }
+
+  /**
+   * The event that follows another, with its number and its chain value.
+   *
+   * @param previous the event before; {@link ChainLink#START} for the first of a device
+   */
+  public static CycleEvent after(
+      ChainLink previous,
+      String source,
+      EventType type,
+      Instant time,
+      Optional<String> subject,
+      Document data) {
+    long sequence = previous.sequence() + 1;
+    CycleEvent open = new CycleEvent(source, sequence, type, time, subject, data, "");
+    String chain = EventChain.next(previous.chain(), CloudEventJson.unchained(open));
+    return new CycleEvent(source, sequence, type, time, subject, data, chain);
+  }
+
+  /** Where the chain has come to with this event. */
+  public ChainLink link() {
+    return new ChainLink(sequence, chain);
   }
 
   /**

@@ -26,11 +26,13 @@ import java.util.Optional;
  * @param cause what ended it before its time; empty when completed
  * @param started when it started
  * @param ended when it ended
- * @param reference operator and load, as far as known
+ * @param order set values, operator and load, as far as known
+ * @param solution the solution in the tank; empty where its filling was not told
  * @param setpointMilliC setpoint, m°C
  * @param temperatures extremes and mean while degassing and cleaning; empty when neither took place
  * @param phaseMs time spent in each phase of a cycle, ms
  * @param interruptions how often it was paused
+ * @param pauses its pauses, the first {@value OpenCycle#PAUSES} of them
  * @param degassed whether the solution was degassed in this cycle
  * @param ultrasoundMs time for which the ultrasound was driven, ms
  * @param heaterMs time for which the heater was on, ms
@@ -47,11 +49,13 @@ public record CycleRecord(
     Optional<Cause> cause,
     Instant started,
     Instant ended,
-    LoadReference reference,
+    CycleOrder order,
+    Optional<SolutionInUse> solution,
     int setpointMilliC,
     Optional<Temperatures> temperatures,
     Map<Phase, Long> phaseMs,
     int interruptions,
+    List<Pause> pauses,
     boolean degassed,
     long ultrasoundMs,
     long heaterMs,
@@ -62,7 +66,18 @@ public record CycleRecord(
   /** Copies what could be changed from outside. */
   public CycleRecord {
     phaseMs = Collections.unmodifiableMap(new EnumMap<>(phaseMs));
+    pauses = List.copyOf(pauses);
     faults = List.copyOf(faults);
+  }
+
+  /** In what the cycle did not go as it was set, by what was measured; empty when it did. */
+  public List<Deviation> deviations() {
+    return Deviations.of(this);
+  }
+
+  /** Whether the cycle went as it was set, by what was measured. */
+  public CycleVerdict verdict() {
+    return deviations().isEmpty() ? CycleVerdict.AS_SET : CycleVerdict.DEVIATING;
   }
 
   /** The record as a document, as it is published. */

@@ -4,7 +4,7 @@ import dev.tankwright.controller.board.Phase;
 
 /** The document that a cycle record is written as: its keys, their order and their units. */
 final class CycleRecordDocument {
-  private static final String SCHEMA = "dev.tankwright.cycle-record.v1";
+  static final String SCHEMA = "dev.tankwright.cycle-record.v1";
   private static final String CAUTION =
       "Simulated: this record shows what the control logic did. It does not show that anything"
           + " became clean.";
@@ -18,7 +18,11 @@ final class CycleRecordDocument {
     }
     describe(record, document);
     measure(record, document);
-    return document.words("faults", record.faults()).build();
+    return document
+        .words("faults", record.faults())
+        .word("verdict", record.verdict())
+        .words("deviations", record.deviations())
+        .build();
   }
 
   private static void describe(CycleRecord record, Document.Builder document) {
@@ -27,16 +31,19 @@ final class CycleRecordDocument {
         .text("softwareVersion", record.softwareVersion())
         .number("cycle", record.cycle())
         .word("programme", record.programme())
-        .textUnlessEmpty("operator", record.reference().operator())
-        .textUnlessEmpty("load", record.reference().load())
+        .textUnlessEmpty("operator", record.order().reference().operator())
+        .textUnlessEmpty("load", record.order().reference().load())
         .time("started", record.started())
         .time("ended", record.ended())
         .word("outcome", record.outcome());
     record.cause().ifPresent(cause -> document.word("cause", cause));
+    record
+        .solution()
+        .ifPresent(s -> document.document("solution", HostData.solution(s, record.started())));
   }
 
   private static void measure(CycleRecord record, Document.Builder document) {
-    document.thousandths("setpointCelsius", record.setpointMilliC());
+    document.document("setpoints", Setpoints.of(record.setpointMilliC(), record.order().recipe()));
     record.temperatures().ifPresent(t -> document.document("temperatures", temperatures(t)));
     document
         .document("phaseSeconds", phaseSeconds(record))
@@ -44,6 +51,7 @@ final class CycleRecordDocument {
         .thousandths("heaterSeconds", record.heaterMs())
         .thousandths("energyEstimateWattHours", record.energyMilliWattHours())
         .number("interruptions", record.interruptions())
+        .documents("pauses", record.pauses().stream().map(Pause::document).toList())
         .flag("degassed", record.degassed());
   }
 

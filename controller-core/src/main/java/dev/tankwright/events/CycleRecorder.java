@@ -20,7 +20,11 @@ final class CycleRecorder {
   }
 
   CycleRecord record(
-      Outcome outcome, Optional<Cause> cause, long endedMs, LoadReference reference) {
+      Outcome outcome,
+      Optional<Cause> cause,
+      long endedMs,
+      OpenCycle cycle,
+      Optional<SolutionInUse> solution) {
     return new CycleRecord(
         origin.device(),
         origin.softwareVersion(),
@@ -30,21 +34,23 @@ final class CycleRecorder {
         cause,
         origin.at(tally.startedMs()),
         origin.at(endedMs),
-        reference,
+        cycle.order(),
+        solution.filter(SolutionInUse::isInTank),
         tally.setpointMilliC(),
         temperatures(),
         phaseMs(),
         tally.interruptions(),
+        cycle.pauses(),
         tally.isDegassed(),
         tally.ultrasoundMs(),
         tally.heaterMs(),
         tally.energyMilliWattHours(),
-        faults(),
+        faults(tally),
         origin.simulated());
   }
 
   /** Faults latched during the cycle, in the order of their declaration. */
-  List<Fault> faults() {
+  static List<Fault> faults(CycleTally tally) {
     List<Fault> faults = new ArrayList<>();
     for (int i = 0; i < Fault.count(); i++) {
       if ((tally.faultBits() & Fault.of(i).bit()) != 0) {

@@ -10,8 +10,8 @@ import java.util.Map;
 
 /**
  * A small document of named values in a fixed order: what an event or a record says. Immutable.
- * Values are {@link String}, {@link Long}, {@link BigDecimal}, {@link Boolean}, a list of strings,
- * or another document.
+ * Values are {@link String}, {@link Long}, {@link BigDecimal}, {@link Boolean}, another document,
+ * or a list of strings or of documents.
  */
 public final class Document {
   /** A document that says nothing. */
@@ -105,6 +105,11 @@ public final class Document {
     /** A document within this one. */
     public Builder document(String key, Document value) {
       return put(key, value);
+    }
+
+    /** Documents within this one, in order. */
+    public Builder documents(String key, List<Document> value) {
+      return put(key, List.copyOf(value));
     }
 
     /** The document. */

@@ -1,53 +1,109 @@
 package dev.tankwright.events;
 
+import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.NoticeKind;
 import dev.tankwright.controller.board.NoticeRing;
 import dev.tankwright.controller.board.Phase;
+import dev.tankwright.controller.board.Programme;
+import dev.tankwright.controller.board.Recipe;
+import dev.tankwright.controller.memory.Loaded;
 import dev.tankwright.controller.sequence.CycleTally;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
- * Turns the controller's notices into events: one for each notice, and after the end of a cycle one
- * more with its record, the last that happens in the cycle. A foil check's verdict is given later
- * and still names the cycle that it judges.
+ * Turns the controller's notices, and what its host knows, into events: one for each notice, and
+ * after the end of a cycle one more with its record, the last that happens in the cycle. A foil
+ * check's verdict is given later and still names the cycle that it judges.
  *
- * <p>Drain the ring into it after every scan: {@code controller.notices().drain(composer)}. One
- * thread, the one that drives the controller.
+ * <p>{@link #powerUp} comes first and again after every loss of power. Drain the ring into it after
+ * every scan: {@code controller.notices().drain(composer)}. One thread, the one that drives the
+ * controller.
  */
 public final class EventComposer implements NoticeRing.Taker {
   private static final int CYCLE_DIGITS = 4;
 
-  private final EventOrigin origin;
-  private final CycleTally tally;
   private final Consumer<CycleEvent> sink;
-  private final CycleRecorder recorder;
-  private final NoticeData data;
-  private long nextSequence;
+  private final ResetWatch resets = new ResetWatch();
+  private HostMemory memory;
+  private EventOrigin origin;
+  private CycleTally tally;
   private boolean inCycle;
-  private LoadReference nextReference = LoadReference.NONE;
-  private LoadReference reference = LoadReference.NONE;
+  private CycleOrder next = CycleOrder.NONE;
+  private String nextLot = "";
   private Optional<CycleRecord> lastRecord = Optional.empty();
 
   /**
-   * Makes the composer of one power-up.
+   * Makes the composer of a device.
    *
-   * @param origin where the events come from
-   * @param tally the controller's tally, read while events are composed
+   * @param memory what is known from before; {@link HostMemory#NEW} for a new device
    * @param sink takes every event, in order
    */
-  public EventComposer(EventOrigin origin, CycleTally tally, Consumer<CycleEvent> sink) {
-    this.origin = origin;
-    this.tally = tally;
+  public EventComposer(HostMemory memory, Consumer<CycleEvent> sink) {
+    this.memory = memory;
     this.sink = sink;
-    recorder = new CycleRecorder(origin, tally);
-    data = new NoticeData(tally, recorder);
-    nextSequence = origin.firstSequence();
+  }
+
+  /**
+   * The device has been powered up. The chain goes on from the last event, whatever the controller
+   * remembers.
+   *
+   * @param where where the events of this power-up come from
+   * @param controllers the controller's tally, read while events are composed
+   * @param found what the controller found in its memory
+   * @param secondsOff how long it was without power, s; 0 where that is not known
+   */
+  public void powerUp(EventOrigin where, CycleTally controllers, Loaded found, int secondsOff) {
+    origin = where;
+    tally = controllers;
+    inCycle = false;
+    emit(
+        EventType.DEVICE_STARTED,
+        0,
+        Optional.empty(),
+        HostData.started(where.softwareVersion(), found, secondsOff));
+    Optional<OpenCycle> lost = found.isTaken() ? Optional.empty() : memory.cycle();
+    if (lost.isPresent() || (found != Loaded.INTACT && found != Loaded.EMPTY)) {
+      emit(
+          EventType.MEMORY_TROUBLE,
+          0,
+          lost.map(OpenCycle::number),
+          HostData.memoryTrouble(found, lost));
+    }
+    memory = lost.isPresent() ? memory.withoutCycle() : memory;
+  }
+
+  /**
+   * The host's clock was set. Events from now on have the new time; what was known to have happened
+   * earlier is told by the new clock too, so that lengths and ages stay true.
+   *
+   * @param now what the clock shows now
+   * @param uptimeMs the controller's uptime now, ms
+   */
+  public void clockSet(Instant now, long uptimeMs) {
+    Instant before = origin.at(uptimeMs);
+    origin = origin.withClock(now, uptimeMs);
+    Instant after = origin.at(uptimeMs);
+    memory = memory.shifted(Duration.between(before, after));
+    emit(EventType.CLOCK_SET, uptimeMs, present(), HostData.clockSet(before, after));
   }
 
   /** Names operator and load of the next cycle that starts, and of that one only. */
-  public void expect(LoadReference next) {
-    nextReference = next;
+  public void expect(LoadReference reference) {
+    next = new CycleOrder(next.recipe(), reference);
+  }
+
+  /** Gives the set values that stand beside the next start; they stay until others are given. */
+  public void expect(Recipe recipe) {
+    next = new CycleOrder(Optional.of(recipe), next.reference());
+  }
+
+  /** Names the lot of the next solution that is declared fresh; empty for one not known. */
+  public void expectLot(String lot) {
+    nextLot = lot;
   }
 
   /** The record of the cycle that ended last; empty before the first. */
@@ -57,28 +113,34 @@ public final class EventComposer implements NoticeRing.Taker {
 
   /** Sequence number of the next event. */
   public long nextSequence() {
-    return nextSequence;
+    return memory.link().sequence() + 1;
+  }
+
+  /** What another composer needs to go on after the last event. */
+  public HostMemory memory() {
+    return memory;
   }
 
   /**
    * Composes the events of one notice.
    *
    * @throws IllegalStateException when a cycle's notice comes only after the next cycle has
-   *     started: its record could no longer be made
+   *     started: its record could no longer be made; or before the first power-up
    */
   @Override
   public void take(NoticeKind kind, int first, int second, long uptimeMs) {
-    if (kind == NoticeKind.CYCLE_STARTED) {
-      reference = nextReference;
-      nextReference = LoadReference.NONE;
+    if (origin == null) {
+      throw new IllegalStateException(
+          kind + " came before the device was powered up; call powerUp before the first scan");
     }
     boolean ofCycle = isOfCycle(kind, first, second);
     if (ofCycle) {
       checkTimely(kind, uptimeMs);
     }
-    Document document = data.of(kind, first, second, reference);
-    emit(EventType.of(kind), uptimeMs, ofCycle, document);
-    ending(kind).ifPresent(outcome -> record(outcome, first, uptimeMs));
+    learn(kind, first, second, uptimeMs);
+    Document document = data().of(kind, first, second, origin.at(uptimeMs));
+    emit(EventType.of(kind), uptimeMs, ofCycle ? number() : Optional.empty(), document);
+    follow(kind, first, second, uptimeMs);
   }
 
   // The phases say whether a cycle is on; they are right again even after notices were lost.
@@ -110,31 +172,104 @@ public final class EventComposer implements NoticeRing.Taker {
     }
   }
 
-  private static Optional<Outcome> ending(NoticeKind kind) {
-    return switch (kind) {
-      case CYCLE_COMPLETED -> Optional.of(Outcome.COMPLETED);
-      case CYCLE_STOPPED -> Optional.of(Outcome.STOPPED);
-      case CYCLE_INTERRUPTED -> Optional.of(Outcome.INTERRUPTED);
-      default -> Optional.empty();
-    };
+  // What the host has to know before the event can be written.
+  private void learn(NoticeKind kind, int first, int second, long uptimeMs) {
+    Instant now = origin.at(uptimeMs);
+    switch (kind) {
+      case CYCLE_STARTED -> begin(Programme.of(first), second);
+      case CYCLE_PAUSED ->
+          memory =
+              memory.with(
+                  open()
+                      .paused(
+                          new Pause(now, NoticeData.pause(first), Phase.of(second), Pause.OPEN)));
+      case CYCLE_RESUMED -> memory = memory.with(open().resumed(now));
+      case CYCLE_COMPLETED, CYCLE_STOPPED, CYCLE_INTERRUPTED ->
+          memory = memory.with(open().resumed(now));
+      case SOLUTION_DRAINED ->
+          memory = memory.solution().map(s -> memory.with(s.drainedAt(now))).orElse(memory);
+      case FAULT_CLEARED -> resets.cleared(Fault.of(first), uptimeMs);
+      default -> {}
+    }
+  }
+
+  private void begin(Programme programme, int setpointMilliC) {
+    CycleOrder order = next.accepted(programme, setpointMilliC);
+    next = new CycleOrder(next.recipe(), LoadReference.NONE);
+    memory = memory.with(new OpenCycle(tally.number(), order, List.of()));
+    memory =
+        memory
+            .solution()
+            .filter(SolutionInUse::isInTank)
+            .map(solution -> memory.with(solution.withCycle()))
+            .orElse(memory);
+  }
+
+  // Unknown when the notice of its start was lost.
+  private OpenCycle open() {
+    return memory.cycle().orElse(new OpenCycle(tally.number(), CycleOrder.NONE, List.of()));
+  }
+
+  // The events that no notice stands behind.
+  private void follow(NoticeKind kind, int first, int second, long uptimeMs) {
+    switch (kind) {
+      case CYCLE_COMPLETED -> record(Outcome.COMPLETED, first, uptimeMs);
+      case CYCLE_STOPPED -> record(Outcome.STOPPED, first, uptimeMs);
+      case CYCLE_INTERRUPTED -> record(Outcome.INTERRUPTED, first, uptimeMs);
+      case SOLUTION_FILLED -> filled(uptimeMs);
+      case PHASE_CHANGED -> {
+        if (ResetWatch.isReset(Phase.of(first), Phase.of(second))) {
+          Document data = HostData.reset(resets.clearedAt(uptimeMs));
+          emit(EventType.FAULT_RESET, uptimeMs, Optional.empty(), data);
+        }
+      }
+      default -> {}
+    }
+  }
+
+  private void filled(long uptimeMs) {
+    Instant now = origin.at(uptimeMs);
+    Optional<SolutionInUse> former = memory.solution();
+    SolutionInUse fresh = SolutionInUse.fresh(nextLot, now);
+    memory = memory.with(fresh);
+    former.ifPresent(
+        old ->
+            emit(
+                EventType.SOLUTION_CHANGED,
+                uptimeMs,
+                present(),
+                HostData.solutionChanged(fresh, old, now)));
   }
 
   private void record(Outcome outcome, int first, long uptimeMs) {
+    CycleRecorder recorder = new CycleRecorder(origin, tally);
     CycleRecord record =
-        recorder.record(outcome, NoticeData.cause(outcome, first), uptimeMs, reference);
+        recorder.record(
+            outcome, NoticeData.cause(outcome, first), uptimeMs, open(), memory.solution());
     lastRecord = Optional.of(record);
-    emit(EventType.CYCLE_RECORDED, uptimeMs, true, record.document());
+    memory = memory.withoutCycle();
+    emit(EventType.CYCLE_RECORDED, uptimeMs, number(), record.document());
   }
 
-  private void emit(EventType type, long uptimeMs, boolean ofCycle, Document document) {
-    Optional<String> subject =
-        ofCycle
-            ? Optional.of("cycle/" + Padding.of(tally.number(), CYCLE_DIGITS))
-            : Optional.empty();
+  private NoticeData data() {
+    return new NoticeData(tally, memory, nextLot);
+  }
+
+  private Optional<Integer> number() {
+    return Optional.of(tally.number());
+  }
+
+  private Optional<Integer> present() {
+    return inCycle ? number() : Optional.empty();
+  }
+
+  private void emit(EventType type, long uptimeMs, Optional<Integer> cycle, Document document) {
+    Optional<String> subject = cycle.map(number -> "cycle/" + Padding.of(number, CYCLE_DIGITS));
     CycleEvent event =
-        new CycleEvent(origin.source(), nextSequence, type, origin.at(uptimeMs), subject, document);
+        CycleEvent.after(
+            memory.link(), origin.source(), type, origin.at(uptimeMs), subject, document);
     // Counted first: an event that the sink fails to take leaves a gap, and a gap can be seen.
-    nextSequence++;
+    memory = memory.with(event.link());
     sink.accept(event);
   }
 }

@@ -11,12 +11,9 @@ import java.util.regex.Pattern;
  *     letter or digit, at most 64; stands in the source of every event
  * @param start wall-clock time at which the controller's uptime was 0; kept to the millisecond
  * @param softwareVersion version of the software that runs the device, not empty
- * @param firstSequence sequence number of the first event: 1 for a new device, else the one after
- *     the last event of the power-up before, so that the device's numbers have no gap
  * @param simulated true when a simulator stands in for the device
  */
-public record EventOrigin(
-    String device, Instant start, String softwareVersion, long firstSequence, boolean simulated) {
+public record EventOrigin(String device, Instant start, String softwareVersion, boolean simulated) {
   private static final Pattern DEVICE = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]{0,63}");
 
   /** Refuses an origin of which no valid event could come. */
@@ -32,16 +29,17 @@ public record EventOrigin(
     if (softwareVersion.isEmpty()) {
       throw new IllegalArgumentException("the software version is empty; name it, as 0.1.0");
     }
-    if (firstSequence < 1) {
-      throw new IllegalArgumentException(
-          "the first sequence number is " + firstSequence + "; it must be at least 1");
-    }
     start = start.truncatedTo(ChronoUnit.MILLIS);
   }
 
   /** Value of the CloudEvents attribute {@code source}: a path, unique to the device. */
   public String source() {
     return "/tankwright/" + device;
+  }
+
+  /** The same with another clock: the given moment is now, at the given uptime, ms. */
+  EventOrigin withClock(Instant now, long uptimeMs) {
+    return new EventOrigin(device, now.minusMillis(uptimeMs), softwareVersion, simulated);
   }
 
   /** Wall-clock time at a moment of the controller's uptime, ms. */

@@ -8,8 +8,14 @@ import dev.tankwright.controller.board.NoticeKind;
  * {@code type}; a change that a reader could trip over makes a new version.
  */
 public enum EventType {
+  /** The device has been powered up; no notice stands behind it. */
+  DEVICE_STARTED("dev.tankwright.device.started.v1"),
   /** The phase changed. */
   PHASE_CHANGED("dev.tankwright.device.phase-changed.v1"),
+  /** The host's clock was set; no notice stands behind it. */
+  CLOCK_SET("dev.tankwright.device.clock-set.v1"),
+  /** What the device had kept over the loss of power was damaged or lost; from the host. */
+  MEMORY_TROUBLE("dev.tankwright.device.memory-trouble.v1"),
   /** A cycle started. */
   CYCLE_STARTED("dev.tankwright.cycle.started.v1"),
   /** The cycle is held. */
@@ -23,15 +29,19 @@ public enum EventType {
   /** A fault ended the cycle. */
   CYCLE_INTERRUPTED("dev.tankwright.cycle.interrupted.v1"),
   /** The record of a cycle, right after its end; no notice stands behind it. */
-  CYCLE_RECORDED("dev.tankwright.cycle.recorded.v1"),
+  CYCLE_RECORDED("dev.tankwright.cycle.recorded.v1", CycleRecordDocument.SCHEMA),
   /** A fault was latched. */
   FAULT_RAISED("dev.tankwright.fault.raised.v1"),
   /** A fault was cleared. */
   FAULT_CLEARED("dev.tankwright.fault.cleared.v1"),
+  /** The operator's reset was accepted: the lockout is left. No notice of its own. */
+  FAULT_RESET("dev.tankwright.fault.reset.v1"),
   /** A command was refused. */
   COMMAND_REFUSED("dev.tankwright.command.refused.v1"),
   /** Fresh solution was declared. */
   SOLUTION_FILLED("dev.tankwright.solution.filled.v1"),
+  /** Fresh solution stands in for a former one; right after the one that tells the filling. */
+  SOLUTION_CHANGED("dev.tankwright.solution.changed.v1"),
   /** The solution has been degassed. */
   SOLUTION_DEGASSED("dev.tankwright.solution.degassed.v1"),
   /** The tank has been emptied. */
@@ -47,15 +57,36 @@ public enum EventType {
   /** Notices were lost inside the device before they could become events. */
   NOTICES_LOST("dev.tankwright.notices.lost.v1");
 
+  private static final String SCHEMAS = "tag:tankwright.dev,2026:";
+
   private final String type;
+  private final String schema;
 
   EventType(String type) {
+    this(type, type);
+  }
+
+  EventType(String type, String schema) {
     this.type = type;
+    this.schema = schema;
   }
 
   /** Value of the CloudEvents attribute {@code type}. */
   public String type() {
     return type;
+  }
+
+  /** Name of the JSON Schema of the data, as its file is named. */
+  public String schemaName() {
+    return schema;
+  }
+
+  /**
+   * Value of the CloudEvents attribute {@code dataschema}: a URI that names the JSON Schema of the
+   * data, a tag as RFC 4151 has it. It is a name and no place: nothing is to be fetched from it.
+   */
+  public String schemaUri() {
+    return SCHEMAS + schema;
   }
 
   /** The event that a notice becomes. */

@@ -8,35 +8,38 @@ import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Refusal;
 import dev.tankwright.controller.sequence.CycleTally;
+import java.time.Instant;
 import java.util.Optional;
 
 /** What an event says, from the two numbers of its notice: words and units instead of ordinals. */
 final class NoticeData {
-  private static final Programme[] PROGRAMMES = Programme.values();
-  private static final Command[] COMMANDS = Command.values();
   private static final FoilVerdict[] VERDICTS = FoilVerdict.values();
 
   private final CycleTally tally;
-  private final CycleRecorder recorder;
+  private final HostMemory memory;
+  private final String nextLot;
 
-  NoticeData(CycleTally tally, CycleRecorder recorder) {
+  /** Sees the tally and what the host knows as they are when the notice is told. */
+  NoticeData(CycleTally tally, HostMemory memory, String nextLot) {
     this.tally = tally;
-    this.recorder = recorder;
+    this.memory = memory;
+    this.nextLot = nextLot;
   }
 
-  Document of(NoticeKind kind, int first, int second, LoadReference reference) {
+  Document of(NoticeKind kind, int first, int second, Instant now) {
     return switch (kind) {
       case PHASE_CHANGED -> phaseChanged(Phase.of(first), Phase.of(second));
-      case CYCLE_STARTED -> started(PROGRAMMES[first], second, reference);
-      case CYCLE_PAUSED -> paused(first, Phase.of(second));
+      case CYCLE_STARTED -> started(Programme.of(first), second);
+      case CYCLE_PAUSED -> paused(cycle(), pause(first), Phase.of(second));
       case CYCLE_RESUMED -> cycle().word("phase", Phase.of(first)).build();
       case CYCLE_COMPLETED -> cycle().build();
       case CYCLE_STOPPED -> stopped(first);
       case CYCLE_INTERRUPTED -> interrupted();
       case FAULT_RAISED, FAULT_CLEARED -> fault(Fault.of(first));
-      case COMMAND_REFUSED -> refused(COMMANDS[first], Refusal.of(second));
-      case SOLUTION_FILLED, SOLUTION_DEGASSED, SOLUTION_DRAINED -> Document.EMPTY;
-      case SOLUTION_DUE, DRAIN_DUE, FOIL_DUE -> Document.EMPTY;
+      case COMMAND_REFUSED -> refused(Command.of(first), Refusal.of(second));
+      case SOLUTION_FILLED -> Document.builder().textUnlessEmpty("lot", nextLot).build();
+      case SOLUTION_DRAINED, SOLUTION_DUE -> solution(now);
+      case SOLUTION_DEGASSED, DRAIN_DUE, FOIL_DUE -> Document.EMPTY;
       case FOIL_CHECKED -> cycle().word("verdict", VERDICTS[first]).build();
       case NOTICES_LOST -> Document.builder().number("missing", first).build();
     };
@@ -51,26 +54,34 @@ final class NoticeData {
     };
   }
 
-  private Document paused(int first, Phase held) {
-    Cause cause =
-        switch (first) {
-          case 1 -> Cause.LID;
-          case 2 -> Cause.MAINS;
-          default -> Cause.OPERATOR;
-        };
-    return cycle().word("cause", cause).word("phase", held).build();
+  /** What paused a cycle, from the first number of the notice that says so. */
+  static Cause pause(int first) {
+    return switch (first) {
+      case 1 -> Cause.LID;
+      case 2 -> Cause.MAINS;
+      default -> Cause.OPERATOR;
+    };
+  }
+
+  private static Document paused(Document.Builder cycle, Cause cause, Phase held) {
+    return cycle.word("cause", cause).word("phase", held).build();
+  }
+
+  private Document solution(Instant now) {
+    return memory.solution().map(known -> HostData.solution(known, now)).orElse(Document.EMPTY);
   }
 
   private Document.Builder cycle() {
     return Document.builder().number("cycle", tally.number());
   }
 
-  private Document started(Programme programme, int setpointMilliC, LoadReference reference) {
+  private Document started(Programme programme, int setpointMilliC) {
+    CycleOrder order = memory.cycle().map(OpenCycle::order).orElse(CycleOrder.NONE);
     return cycle()
         .word("programme", programme)
-        .thousandths("setpointCelsius", setpointMilliC)
-        .textUnlessEmpty("operator", reference.operator())
-        .textUnlessEmpty("load", reference.load())
+        .document("setpoints", Setpoints.of(setpointMilliC, order.recipe()))
+        .textUnlessEmpty("operator", order.reference().operator())
+        .textUnlessEmpty("load", order.reference().load())
         .build();
   }
 
@@ -81,7 +92,7 @@ final class NoticeData {
   }
 
   private Document interrupted() {
-    return cycle().word("cause", Cause.FAULT).words("faults", recorder.faults()).build();
+    return cycle().word("cause", Cause.FAULT).words("faults", CycleRecorder.faults(tally)).build();
   }
 
   private static Document phaseChanged(Phase from, Phase to) {

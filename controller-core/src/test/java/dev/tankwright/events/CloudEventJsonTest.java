@@ -22,13 +22,23 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class CloudEventJsonTest {
   private static final EventOrigin ORIGIN =
-      new EventOrigin("bath-1", IdealBath.START, "0.1.0", 1, true);
+      new EventOrigin("bath-1", IdealBath.START, "0.1.0", true);
 
-  private static CycleEvent event(Optional<String> subject, Document data) {
-    return new CycleEvent(
-        ORIGIN.source(), 42, EventType.CYCLE_STARTED, ORIGIN.at(90_061_007), subject, data);
+  private static String json(CycleEvent event) {
+    return new String(CloudEventJson.toJson(event), UTF_8);
   }
 
+  private static CycleEvent event(Optional<String> subject, Document data) {
+    return CycleEvent.after(
+        new ChainLink(41, "a".repeat(64)),
+        ORIGIN.source(),
+        EventType.CYCLE_STARTED,
+        ORIGIN.at(90_061_007),
+        subject,
+        data);
+  }
+
+  /** The chain value was worked out with hashlib of Python, from the definition alone. */
   @Test
   void anEventIsOneLineInAFixedOrder() {
     Document data =
@@ -42,16 +52,18 @@ class CloudEventJsonTest {
         "{\"specversion\":\"1.0\",\"id\":\"0000000042\",\"source\":\"/tankwright/bath-1\","
             + "\"type\":\"dev.tankwright.cycle.started.v1\",\"subject\":\"cycle/0007\","
             + "\"time\":\"2026-03-02T09:01:01.007Z\",\"datacontenttype\":\"application/json\","
+            + "\"dataschema\":\"tag:tankwright.dev,2026:dev.tankwright.cycle.started.v1\","
             + "\"sequence\":\"0000000042\",\"data\":{\"cycle\":7,\"programme\":\"HEAVY\","
-            + "\"setpointCelsius\":42.5,\"load\":\"Körbchen \\\"A\\\"\"}}",
-        new String(CloudEventJson.toJson(event(Optional.of("cycle/0007"), data)), UTF_8));
+            + "\"setpointCelsius\":42.5,\"load\":\"Körbchen \\\"A\\\"\"},"
+            + "\"chain\":\"3fd4b8c9e8ee1ff98d28cd502a5d1152dcce59a7211a673531a41c01dd5c5810\"}",
+        json(event(Optional.of("cycle/0007"), data)));
   }
 
   @Test
   void outsideACycleThereIsNoSubject() {
-    String json = new String(CloudEventJson.toJson(event(Optional.empty(), Document.EMPTY)), UTF_8);
+    String json = json(event(Optional.empty(), Document.EMPTY));
     assertTrue(!json.contains("subject"), json);
-    assertTrue(json.endsWith("\"data\":{}}"), json);
+    assertTrue(json.contains("\"data\":{},"), json);
   }
 
   /** Every number keeps the digits it has, and shows at least one decimal. */
@@ -68,8 +80,8 @@ class CloudEventJsonTest {
   })
   void thousandthsAreExact(long thousandths, String written) {
     Document data = Document.builder().thousandths("value", thousandths).build();
-    String json = new String(CloudEventJson.toJson(event(Optional.empty(), data)), UTF_8);
-    assertTrue(json.endsWith("\"data\":{\"value\":" + written + "}}"), json);
+    String json = json(event(Optional.empty(), data));
+    assertTrue(json.contains("\"data\":{\"value\":" + written + "},"), json);
   }
 
   /** RFC 3339, section 5.6, with the three decimals that CloudEvents leaves free. */
@@ -92,12 +104,20 @@ class CloudEventJsonTest {
   }
 
   @Test
-  void everyNoticeHasATypeOfItsOwnAndOnlyTheRecordHasNone() {
+  void everyNoticeHasATypeOfItsOwnAndTheHostHasTheRest() {
     List<EventType> ofNotices = Arrays.stream(NoticeKind.values()).map(EventType::of).toList();
     assertEquals(ofNotices.size(), ofNotices.stream().distinct().count());
     List<EventType> rest =
         Arrays.stream(EventType.values()).filter(t -> !ofNotices.contains(t)).toList();
-    assertEquals(List.of(EventType.CYCLE_RECORDED), rest);
+    assertEquals(
+        List.of(
+            EventType.DEVICE_STARTED,
+            EventType.CLOCK_SET,
+            EventType.MEMORY_TROUBLE,
+            EventType.CYCLE_RECORDED,
+            EventType.FAULT_RESET,
+            EventType.SOLUTION_CHANGED),
+        rest);
   }
 
   /** CloudEvents 1.0.2, "type": SHOULD be prefixed with a reverse-DNS name. */
@@ -114,10 +134,10 @@ class CloudEventJsonTest {
     bath.run(1_000).start(Recipe.standard(Programme.LIGHT)).run(5_000).command(Command.STOP);
     String file = new String(bath.composer.lastRecord().orElseThrow().toJson(), UTF_8);
     CycleEvent recorded = bath.events.get(bath.events.size() - 1);
-    String event = new String(CloudEventJson.toJson(recorded), UTF_8);
+    String event = json(recorded);
     // No value in this record holds a colon, comma or brace beside white space.
     String squeezed = file.replaceAll("\\n *", "").replace("\": ", "\":");
-    assertTrue(event.endsWith("\"data\":" + squeezed + "}"), event + "\n" + squeezed);
+    assertTrue(event.contains("\"data\":" + squeezed + ",\"chain\":"), event + "\n" + squeezed);
     assertTrue(file.contains("\n  \"caution\": \"Simulated: "), file);
     assertTrue(file.endsWith("}\n"), file);
   }
@@ -135,7 +155,7 @@ class CloudEventJsonTest {
   void aDeviceIdThatWouldBreakTheSourceIsRefused(String device) {
     assertThrows(
         IllegalArgumentException.class,
-        () -> new EventOrigin(device, IdealBath.START, "0.1.0", 1, true));
+        () -> new EventOrigin(device, IdealBath.START, "0.1.0", true));
   }
 
   @Test
@@ -149,15 +169,11 @@ class CloudEventJsonTest {
 
   @Test
   void sequenceNumbersStayWithinTheirWidth() {
-    EventOrigin last =
-        new EventOrigin("bath-1", IdealBath.START, "0.1.0", CycleEvent.LAST_SEQUENCE, true);
-    IdealBath bath = new IdealBath(40_000, last).run(600);
+    ChainLink link = new ChainLink(CycleEvent.LAST_SEQUENCE - 1, "0".repeat(64));
+    IdealBath bath = new IdealBath(40_000, ORIGIN, HostMemory.at(link));
     assertEquals("9999999999", bath.events.get(0).id());
     assertThrows(
         IllegalArgumentException.class,
         () -> bath.composer.take(NoticeKind.SOLUTION_FILLED, 0, 0, 700));
-    assertThrows(
-        IllegalArgumentException.class,
-        () -> new EventOrigin("bath-1", IdealBath.START, "0.1.0", 0, true));
   }
 }

@@ -4,9 +4,12 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import dev.tankwright.controller.board.Chemistry;
 import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
+import dev.tankwright.controller.board.Recipe;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -34,11 +37,24 @@ class CycleRecordTest {
         Optional.of(Cause.FAULT),
         IdealBath.START,
         IdealBath.START.plusMillis(477_260),
-        new LoadReference("op-7", "tray 12"),
+        new CycleOrder(
+            Optional.of(
+                new Recipe(
+                    Programme.CUSTOM, 42_000, 300_500, 420_000, new Chemistry(true, 43_000))),
+            new LoadReference("op-7", "tray 12")),
+        Optional.of(
+            new SolutionInUse(
+                "lot 26-114", IdealBath.START.minusSeconds(3_600), Optional.empty(), 4)),
         42_000,
         Optional.of(new CycleRecord.Temperatures(41_712, 42_003, 42_290)),
         phaseMs,
         2,
+        List.of(
+            new Pause(
+                IdealBath.START.plusMillis(61_010),
+                Cause.LID,
+                Phase.CLEANING,
+                Duration.ofMillis(5_250))),
         true,
         291_000,
         88_880,
@@ -65,7 +81,21 @@ class CycleRecordTest {
           "ended": "2026-03-01T08:07:57.260Z",
           "outcome": "INTERRUPTED",
           "cause": "FAULT",
-          "setpointCelsius": 42.0,
+          "solution": {
+            "lot": "lot 26-114",
+            "filled": "2026-03-01T07:00:00.000Z",
+            "ageSeconds": 3600.0,
+            "cycles": 4
+          },
+          "setpoints": {
+            "temperatureCelsius": 42.0,
+            "degassingSeconds": 300.5,
+            "cleaningSeconds": 420.0,
+            "chemistry": {
+              "enzymatic": true,
+              "maximumCelsius": 43.0
+            }
+          },
           "temperatures": {
             "minimumCelsius": 41.712,
             "meanCelsius": 42.003,
@@ -81,10 +111,24 @@ class CycleRecordTest {
           "heaterSeconds": 88.88,
           "energyEstimateWattHours": 19.532,
           "interruptions": 2,
+          "pauses": [
+            {
+              "at": "2026-03-01T08:01:01.010Z",
+              "cause": "LID",
+              "phase": "CLEANING",
+              "seconds": 5.25
+            }
+          ],
           "degassed": true,
           "faults": [
             "GENERATOR_FAULT",
             "HEAT_UP_TOO_LONG"
+          ],
+          "verdict": "DEVIATING",
+          "deviations": [
+            "NOT_COMPLETED",
+            "FAULT",
+            "TIME_SHORT"
           ]
         }
         """;

@@ -106,7 +106,8 @@ class EventfulCycleTest {
                 + " clearRule=RESET}",
             "CYCLE_INTERRUPTED cycle/0001 {cycle=1, cause=FAULT, faults=[GENERATOR_FAULT]}",
             "FAULT_CLEARED - {fault=GENERATOR_FAULT, requirement=SR-11, severity=LOCKOUT,"
-                + " clearRule=RESET}"),
+                + " clearRule=RESET}",
+            "FAULT_RESET - {faults=[GENERATOR_FAULT]}"),
         since(0));
     assertEquals(List.of(Fault.GENERATOR_FAULT), record().faults());
     assertEquals(Optional.of(Cause.FAULT), record().cause());
@@ -147,7 +148,7 @@ class EventfulCycleTest {
         List.of(
             "COMMAND_REFUSED - {command=ACKNOWLEDGE, refusal=VERDICT_MISSING}",
             "FOIL_CHECKED cycle/0001 {cycle=1, verdict=MARKED}",
-            "SOLUTION_DRAINED - {}"),
+            "SOLUTION_DRAINED - {filled=2026-03-01T08:00:01.000Z, ageSeconds=661.05, cycles=1}"),
         since(0));
   }
 

@@ -7,6 +7,7 @@ import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.Outputs;
 import dev.tankwright.controller.board.Recipe;
+import dev.tankwright.controller.memory.Loaded;
 import dev.tankwright.controller.sensing.Pt1000;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -36,12 +37,17 @@ final class IdealBath {
   private boolean scanned;
 
   IdealBath(int milliC) {
-    this(milliC, new EventOrigin("bath-1", START, "0.1.0", 1, false));
+    this(milliC, new EventOrigin("bath-1", START, "0.1.0", false));
   }
 
   IdealBath(int milliC, EventOrigin origin) {
+    this(milliC, origin, HostMemory.NEW);
+  }
+
+  IdealBath(int milliC, EventOrigin origin, HostMemory memory) {
     this.milliC = milliC;
-    composer = new EventComposer(origin, controller.cycleTally(), events::add);
+    composer = new EventComposer(memory, events::add);
+    composer.powerUp(origin, controller.cycleTally(), Loaded.EMPTY, 0);
     inputs.lidMakeContact(true);
     inputs.minimumLevelWet(true);
     inputs.fillMarkWet(true);
@@ -66,6 +72,7 @@ final class IdealBath {
 
   IdealBath start(Recipe recipe) {
     inputs.recipe = recipe;
+    composer.expect(recipe);
     return command(Command.START);
   }
 

@@ -45,10 +45,12 @@ class WholeCycleEventsTest {
             .toList();
     assertEquals(
         List.of(
+            "0 DEVICE_STARTED - {softwareVersion=0.1.0, memory=EMPTY, offSeconds=0}",
             "500 PHASE_CHANGED - {from=SELF_TEST, to=STANDBY}",
             "1000 PHASE_CHANGED cycle/0001 {from=STANDBY, to=HEATING}",
-            "1000 CYCLE_STARTED cycle/0001 {cycle=1, programme=MEDIUM, setpointCelsius=40.0,"
-                + " operator=op-7, load=tray 12}",
+            "1000 CYCLE_STARTED cycle/0001 {cycle=1, programme=MEDIUM,"
+                + " setpoints={temperatureCelsius=40.0, degassingSeconds=300.0,"
+                + " cleaningSeconds=600.0}, operator=op-7, load=tray 12}",
             "1010 PHASE_CHANGED cycle/0001 {from=HEATING, to=DEGASSING}",
             "301010 SOLUTION_DEGASSED cycle/0001 {}",
             "301010 PHASE_CHANGED cycle/0001 {from=DEGASSING, to=CLEANING}",
@@ -121,7 +123,7 @@ class WholeCycleEventsTest {
   @Test
   void theRecordedEventCarriesTheRecord() {
     IdealBath bath = medium();
-    CycleEvent recorded = bath.events.get(8);
+    CycleEvent recorded = bath.events.get(9);
     assertEquals(EventType.CYCLE_RECORDED, recorded.type());
     assertEquals(bath.composer.lastRecord().orElseThrow().document(), recorded.data());
     Document seconds = (Document) recorded.data().values().get("phaseSeconds");
@@ -136,7 +138,7 @@ class WholeCycleEventsTest {
     bath.start(MEDIUM).run(10).command(Command.STOP);
     CycleRecord second = bath.composer.lastRecord().orElseThrow();
     assertEquals(2, second.cycle());
-    assertEquals(LoadReference.NONE, second.reference());
+    assertEquals(LoadReference.NONE, second.order().reference());
     assertEquals(
         List.of(), second.document().values().keySet().stream().filter("load"::equals).toList());
   }

@@ -7,13 +7,14 @@ import dev.tankwright.loop.ClosedLoop;
 import java.util.function.Consumer;
 
 /**
- * Counts events as their composer does, for the board keeps their number in its memory: one for
- * each notice, and one more for the record of a cycle that ends. For runs whose events nobody
- * reads. One thread, one run; no allocation per step.
+ * Counts notices where nobody reads the events that would be composed of them, so that the board
+ * has a growing number to keep in its memory as it has in a run with events. The number itself is
+ * another one than there, for some events come of no notice; no decision of the board depends on
+ * it. One thread, one run; no allocation per step.
  */
 public final class EventCount implements NoticeRing.Taker {
   private final Consumer<Fault> faults;
-  private long nextSequence = RunEvents.FIRST_SEQUENCE;
+  private long nextSequence = 1;
 
   /**
    * Makes a count that has not begun.
@@ -35,11 +36,7 @@ public final class EventCount implements NoticeRing.Taker {
 
   @Override
   public void take(NoticeKind kind, int first, int second, long uptimeMs) {
-    nextSequence +=
-        switch (kind) {
-          case CYCLE_COMPLETED, CYCLE_STOPPED, CYCLE_INTERRUPTED -> 2;
-          default -> 1;
-        };
+    nextSequence++;
     if (kind == NoticeKind.FAULT_RAISED) {
       faults.accept(Fault.of(first));
     }

@@ -12,6 +12,10 @@ final class EventMarks {
   static Optional<Mark> of(CycleEvent event, long atMillis) {
     return switch (event.type()) {
       case PHASE_CHANGED, CYCLE_RECORDED -> Optional.empty();
+      case DEVICE_STARTED -> mark(event, atMillis, Mark.Kind.EVENT, "powered up", "");
+      case CLOCK_SET -> mark(event, atMillis, Mark.Kind.EVENT, "clock set to %s", "clockAfter");
+      case MEMORY_TROUBLE -> mark(event, atMillis, Mark.Kind.FAULT, "kept memory: %s", "memory");
+      case FAULT_RESET -> mark(event, atMillis, Mark.Kind.EVENT, "reset accepted", "");
       case FAULT_RAISED -> mark(event, atMillis, Mark.Kind.FAULT, "fault raised: %s", "fault");
       case FAULT_CLEARED -> mark(event, atMillis, Mark.Kind.EVENT, "fault cleared: %s", "fault");
       case CYCLE_STARTED ->
@@ -24,6 +28,7 @@ final class EventMarks {
           mark(event, atMillis, Mark.Kind.EVENT, "cycle interrupted by %s", "cause");
       case COMMAND_REFUSED -> mark(event, atMillis, Mark.Kind.EVENT, "refused: %s", "refusal");
       case SOLUTION_FILLED -> mark(event, atMillis, Mark.Kind.EVENT, "fresh solution", "");
+      case SOLUTION_CHANGED -> mark(event, atMillis, Mark.Kind.EVENT, "solution changed", "");
       case SOLUTION_DEGASSED -> mark(event, atMillis, Mark.Kind.EVENT, "solution degassed", "");
       case SOLUTION_DRAINED -> mark(event, atMillis, Mark.Kind.EVENT, "tank drained", "");
       case SOLUTION_DUE -> mark(event, atMillis, Mark.Kind.EVENT, "solution is due", "");

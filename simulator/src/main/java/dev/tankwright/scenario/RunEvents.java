@@ -1,43 +1,52 @@
 package dev.tankwright.scenario;
 
+import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.events.CycleEvent;
 import dev.tankwright.events.CycleRecord;
 import dev.tankwright.events.EventComposer;
 import dev.tankwright.events.EventOrigin;
+import dev.tankwright.events.HostMemory;
 import dev.tankwright.loop.ClosedLoop;
+import dev.tankwright.plant.Plant;
 import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
  * Composes the events of one run over all its power-ups: each has its own uptime, and the sequence
- * numbers go on.
+ * numbers and the chain go on. The composer stands for the host, which keeps what it knows while
+ * the board is without power: the chain's last value would not fit beside what the controller
+ * keeps.
  */
 final class RunEvents {
-  static final long FIRST_SEQUENCE = 1;
+  private static final int MILLIS_PER_SECOND = 1_000;
 
   private final Scenario scenario;
   private final String version;
   private final ClosedLoop loop;
-  private final Consumer<CycleEvent> sink;
-  private EventComposer composer;
+  private final EventComposer composer;
   private int powerUp;
-  private Optional<CycleRecord> earlierRecord = Optional.empty();
+  private long darkSince;
 
   RunEvents(Scenario scenario, String version, ClosedLoop loop, Consumer<CycleEvent> sink) {
     this.scenario = scenario;
     this.version = version;
     this.loop = loop;
-    this.sink = sink;
-    powerUp = loop.powerUps();
-    composer = composer(FIRST_SEQUENCE);
+    composer = new EventComposer(HostMemory.NEW, sink);
+  }
+
+  /** Learns the set values that stand beside a start which is given now. */
+  void expect(Recipe recipe) {
+    composer.expect(recipe);
   }
 
   /** Composes what the scan has left; called after every scan. */
   void step() {
     if (loop.powerUps() != powerUp) {
       powerUp = loop.powerUps();
-      earlierRecord = lastRecord();
-      composer = composer(composer.nextSequence());
+      powerUp();
+    }
+    if (loop.isSupplied()) {
+      darkSince = loop.millis() + Plant.STEP_MILLIS;
     }
     boolean news = !loop.controller().notices().isEmpty();
     loop.judge(composer);
@@ -48,17 +57,14 @@ final class RunEvents {
 
   /** The record of the cycle that ended last; empty before the first. */
   Optional<CycleRecord> lastRecord() {
-    return composer.lastRecord().or(() -> earlierRecord);
+    return composer.lastRecord();
   }
 
-  private EventComposer composer(long firstSequence) {
+  private void powerUp() {
     EventOrigin origin =
         new EventOrigin(
-            scenario.device(),
-            scenario.clock().plusMillis(loop.millis()),
-            version,
-            firstSequence,
-            true);
-    return new EventComposer(origin, loop.controller().cycleTally(), sink);
+            scenario.device(), scenario.clock().plusMillis(loop.millis()), version, true);
+    int secondsOff = (int) ((loop.millis() - darkSince) / MILLIS_PER_SECOND);
+    composer.powerUp(origin, loop.controller().cycleTally(), loop.loaded(), secondsOff);
   }
 }

@@ -4,6 +4,7 @@ import dev.tankwright.controller.board.Phase;
 import dev.tankwright.events.CycleEvent;
 import dev.tankwright.events.CycleRecord;
 import dev.tankwright.loop.ClosedLoop;
+import dev.tankwright.loop.Deed;
 import dev.tankwright.loop.Trace;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -83,6 +84,9 @@ public final class ScenarioRun {
 
   private void perform(TimelineEntry entry) {
     marks.add(new Mark(loop.millis(), Mark.Kind.DEED, entry.text()));
+    if (entry.deed() instanceof Deed.Press press && press.recipe() != null) {
+      composed.expect(press.recipe());
+    }
     loop.perform(entry.deed());
   }
 

@@ -6,7 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.tankwright.controller.board.Phase;
+import dev.tankwright.events.ChainCheck;
+import dev.tankwright.events.ChainedEvent;
+import dev.tankwright.events.CloudEventJson;
 import dev.tankwright.events.CycleEvent;
+import dev.tankwright.events.EventType;
+import dev.tankwright.events.NotAnEventException;
 import dev.tankwright.loop.Deed;
 import dev.tankwright.loop.Signal;
 import dev.tankwright.loop.Trace;
@@ -124,6 +129,27 @@ class PowerCutRunTest {
       before = events.get(i).time();
     }
     assertTrue(before.isAfter(back) || before.equals(back), "something is told after the cut");
+  }
+
+  @Test
+  @DisplayName("the chain goes on over the cut, and the second power-up is told")
+  void chain() throws NotAnEventException {
+    ChainCheck check = ChainCheck.fromStart();
+    for (CycleEvent event : events) {
+      assertEquals(
+          List.of(), check.take(ChainedEvent.read(CloudEventJson.toJson(event))), event.toString());
+    }
+    assertTrue(check.isWhole());
+    List<String> started =
+        events.stream()
+            .filter(event -> event.type() == EventType.DEVICE_STARTED)
+            .map(event -> event.data().toString())
+            .toList();
+    assertEquals(
+        List.of(
+            "{softwareVersion=0, memory=EMPTY, offSeconds=0}",
+            "{softwareVersion=0, memory=INTACT, offSeconds=5}"),
+        started);
   }
 
   @Test

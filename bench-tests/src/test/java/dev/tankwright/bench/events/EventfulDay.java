@@ -9,10 +9,12 @@ import dev.tankwright.controller.board.Outputs;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
+import dev.tankwright.controller.memory.Loaded;
 import dev.tankwright.controller.sensing.Pt1000;
 import dev.tankwright.events.CycleEvent;
 import dev.tankwright.events.EventComposer;
 import dev.tankwright.events.EventOrigin;
+import dev.tankwright.events.HostMemory;
 import dev.tankwright.events.LoadReference;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -24,7 +26,7 @@ import java.util.List;
  */
 final class EventfulDay {
   static final EventOrigin ORIGIN =
-      new EventOrigin("bath-2", Instant.parse("2026-03-01T06:30:00.250Z"), "0.1.0", 1, true);
+      new EventOrigin("bath-2", Instant.parse("2026-03-01T06:30:00.250Z"), "0.1.0", true);
 
   private static final int SCAN_MS = 10;
   private static final int RUN_MS = 700_000;
@@ -33,8 +35,7 @@ final class EventfulDay {
   private final Outputs outputs = new Outputs();
   private final CleanerController controller = new CleanerController(profile());
   private final List<CycleEvent> events = new ArrayList<>();
-  private final EventComposer composer =
-      new EventComposer(ORIGIN, controller.cycleTally(), events::add);
+  private final EventComposer composer = new EventComposer(HostMemory.NEW, events::add);
   private boolean draining = true;
 
   private EventfulDay() {
@@ -59,6 +60,8 @@ final class EventfulDay {
   /** The day's events. */
   static List<CycleEvent> events() {
     EventfulDay day = new EventfulDay();
+    day.composer.expectLot("lot 26-114");
+    day.composer.powerUp(ORIGIN, day.controller.cycleTally(), Loaded.EMPTY, 0);
     day.run(1_000);
     day.foilCheck();
     day.pausedAndResumed();
@@ -66,6 +69,8 @@ final class EventfulDay {
     day.interruptedByAFault();
     day.tooManyNotices();
     day.drained();
+    day.clockSetBack();
+    day.memoryDamaged();
     return List.copyOf(day.events);
   }
 
@@ -121,8 +126,26 @@ final class EventfulDay {
     run(100_000);
   }
 
+  private void clockSetBack() {
+    Instant now = ORIGIN.at(controller.uptimeMs());
+    composer.clockSet(now.minusMillis(61_500), controller.uptimeMs());
+    inputs.minimumLevelWet(true);
+    inputs.fillMarkWet(true);
+    run(1_000);
+    command(Command.FRESH_SOLUTION);
+  }
+
+  // The host learns it when the power is back; the controller need not be another one for that.
+  private void memoryDamaged() {
+    start(Programme.LIGHT);
+    EventOrigin later =
+        new EventOrigin("bath-2", ORIGIN.at(controller.uptimeMs() + 20_000), "0.1.0", true);
+    composer.powerUp(later, controller.cycleTally(), Loaded.DAMAGED, 20);
+  }
+
   private void start(Programme programme) {
     inputs.recipe = Recipe.standard(programme);
+    composer.expect(inputs.recipe);
     command(Command.START);
   }
 
