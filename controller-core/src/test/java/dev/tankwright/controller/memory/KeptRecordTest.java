@@ -174,6 +174,22 @@ class KeptRecordTest {
     assertTrue(refused.getMessage().contains("octets from -1 on"), refused.getMessage());
   }
 
+  @Test
+  @Requirement("SR-18")
+  @DisplayName("a record that just fits its room, and rooms that just fit the memory, are good")
+  void justFits() {
+    int room = KeptRecord.octets(WORDS);
+    ByteMemory tight = new ByteMemory(2 * room);
+    KeptRecord fitting = new KeptRecord(tight, 0, room, WORDS, VERSION);
+    fitting.save(numbered(7));
+    assertEquals(Loaded.INTACT, fitting.load(loaded));
+    assertArrayEquals(numbered(7), loaded);
+    KeptRecord least = new KeptRecord(tight, 0, room, 1, VERSION);
+    least.save(new int[] {9});
+    assertEquals(Loaded.INTACT, least.load(loaded));
+    assertEquals(9, loaded[0]);
+  }
+
   private void assertRefused(String why, int room, int words) {
     IllegalArgumentException refused =
         assertThrows(
