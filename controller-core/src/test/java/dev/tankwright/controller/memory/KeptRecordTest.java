@@ -190,6 +190,21 @@ class KeptRecordTest {
     assertEquals(9, loaded[0]);
   }
 
+  @Test
+  @Requirement("SR-18")
+  @DisplayName("a whole record without words is one of another layout; of equals the first counts")
+  void oddCopies() {
+    Copy first = new Copy(memory, BASE, ROOM);
+    Copy second = new Copy(memory, BASE + ROOM, ROOM);
+    first.write(1, VERSION, new int[0], 0);
+    second.write(2, VERSION, new int[0], 0);
+    assertEquals(Loaded.OTHER_VERSION, record.load(loaded));
+    first.write(5, VERSION, numbered(1), WORDS);
+    second.write(5, VERSION, numbered(2), WORDS);
+    assertEquals(Loaded.INTACT, record.load(loaded));
+    assertArrayEquals(numbered(1), loaded);
+  }
+
   private void assertRefused(String why, int room, int words) {
     IllegalArgumentException refused =
         assertThrows(

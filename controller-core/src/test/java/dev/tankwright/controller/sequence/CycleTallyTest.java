@@ -12,6 +12,8 @@ import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.controller.board.StateWords;
+import java.util.List;
+import java.util.function.Supplier;
 import java.util.function.ToLongFunction;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
@@ -111,17 +113,37 @@ class CycleTallyTest {
   @MethodSource("numbers")
   @DisplayName("each number is up to date whichever of them is read first")
   void upToDate(ToLongFunction<CycleTally> number) {
-    CycleTally read = degassedALittle().controller.cycleTally();
-    long first = number.applyAsLong(read);
-    assertEquals(number.applyAsLong(read), first);
-    CycleTally other = degassedALittle().controller.cycleTally();
-    assertTrue(other.phaseMs(Phase.DEGASSING) > 0);
-    assertEquals(number.applyAsLong(other), first);
+    for (Supplier<ScanRig> moment : moments()) {
+      CycleTally other = moment.get().controller.cycleTally();
+      assertTrue(other.phaseMs(Phase.DEGASSING) > 0);
+      assertEquals(
+          number.applyAsLong(other), number.applyAsLong(moment.get().controller.cycleTally()));
+    }
   }
 
-  /** So that the stretch under way tells of each number: warmer, and heated. */
-  private static ScanRig degassedALittle() {
-    return ScanRig.selfTested().start(ScanRig.SHORT).warm(39.9).advance(4_000);
+  /** Moments at which the stretch that is under way alone tells of a number. */
+  private static List<Supplier<ScanRig>> moments() {
+    return List.of(
+        () -> degassed(),
+        () -> degassed().advance(4_000).warm(40.2).advance(1_000),
+        () -> degassed().advance(4_000).warm(39.8).advance(1_000));
+  }
+
+  /** For one scan, and heated. */
+  private static ScanRig degassed() {
+    ScanRig rig = ScanRig.selfTested().start(ScanRig.SHORT).warm(39.9).advance(10);
+    return rig.expect(Phase.DEGASSING).expectDriven(true, true, false);
+  }
+
+  @Test
+  @DisplayName("a phase that changes while sound goes on ends its time to the millisecond")
+  void phaseChangesWhileSounding() {
+    ScanRig rig = ScanRig.selfTested().warm(41).advance(100);
+    rig.start(new Recipe(Programme.CUSTOM, 40_000, 12_000, 5_000)).until(Phase.CLEANING, 20_000);
+    rig.advance(1_000).expectDriven(false, true, false);
+    CycleTally of = rig.controller.cycleTally();
+    assertEquals(12_000, of.phaseMs(Phase.DEGASSING));
+    assertEquals(1_010, of.phaseMs(Phase.CLEANING));
   }
 
   @Test
