@@ -34,6 +34,17 @@ class BoardFaultTest {
   }
 
   @Test
+  @Requirement("SR-20")
+  @DisplayName("also where nothing was driven and nothing else is news, the next scan locks out")
+  void programFlowAtRest() {
+    ScanRig rig = ScanRig.selfTested().mains(false).advance(150);
+    rig.expectNothingDriven().press(Command.NONE);
+    rig.controller.flow().pass(ProgramFlow.DRIVEN);
+    rig.scan(10).expectNoted(NoticeKind.FAULT_RAISED, Fault.PROGRAM_FLOW.ordinal());
+    rig.scan(10).expect(Phase.LOCKOUT);
+  }
+
+  @Test
   @Requirement("SR-18")
   @DisplayName("a record that cannot be believed cuts off; the worst is taken for true")
   void recordDamaged() {

@@ -5,7 +5,10 @@ import static dev.tankwright.trace.CountedAssertions.assertFalse;
 import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import dev.tankwright.controller.board.Command;
+import dev.tankwright.controller.board.Fault;
+import dev.tankwright.controller.board.NoticeKind;
 import dev.tankwright.controller.board.Outputs;
+import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.Phase;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -78,6 +81,29 @@ class IndicationsTest {
       assertEquals(rig.outputs.panel.temperatureMilliC, next.panel.temperatureMilliC);
     }
     assertEquals(rig.outputs.panel.remainingMs - 10, other.panel.remainingMs);
+  }
+
+  @Test
+  @DisplayName("a worse fault that time alone brings while locked out is shown in its scan")
+  void worseFault() {
+    ScanRig rig = ScanRig.selfTested().generatorFault(true).advance(400).expect(Phase.LOCKOUT);
+    rig.generatorFault(false).lidContacts(true, true).advance(500);
+    assertEquals(Fault.GENERATOR_FAULT, rig.outputs.panel.fault);
+    assertEquals(Fault.LID_CONTRADICTION, rig.scan(10).outputs.panel.fault);
+    rig.heaterCurrent(IdealBoard.Feedback.STUCK_ON).advance(500);
+    assertEquals(Fault.LID_CONTRADICTION, rig.outputs.panel.fault);
+    assertEquals(Fault.HEATER_RELAY_WELDED, rig.scan(10).outputs.panel.fault);
+  }
+
+  @Test
+  @DisplayName(
+      "a foil check that falls due between two scans that are alike is shown and announced")
+  void foilFallsDue() {
+    ScanRig rig = ScanRig.selfTested(ScanRig.PROFILE.with(Parameter.FOIL_INTERVAL, 600));
+    rig.advance(598_990).scan(10);
+    assertFalse(rig.outputs.panel.foilDue);
+    rig.scan(10).expectNoted(NoticeKind.FOIL_DUE, 0);
+    assertTrue(rig.outputs.panel.foilDue);
   }
 
   /** For how long the buzzer sounds from this scan on, ms. */

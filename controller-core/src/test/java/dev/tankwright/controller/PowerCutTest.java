@@ -197,6 +197,37 @@ class PowerCutTest {
     assertEquals(1, rig.controller.logbook().cycles(), "completed once");
   }
 
+  @Test
+  @Requirement("SR-24")
+  @DisplayName("the kept words have a layout of a version that no blank memory reads as")
+  void layoutVersion() {
+    ScanRig rig = ScanRig.in(Phase.CLEANING);
+    int words = rig.controller.keptWords();
+    assertTrue(rig.controller.keptVersion() > 0, "0 is what a cleared memory reads");
+    assertEquals(keep(rig).size(), words);
+  }
+
+  @Test
+  @DisplayName("a cycle's age counts the time without power, and what was tallied just before it")
+  void tallyGoesOn() {
+    ScanRig rig = ScanRig.in(Phase.CLEANING).advance(5_000);
+    long started = rig.controller.cycleTally().startedMs();
+    long age = rig.controller.uptimeMs() - started;
+    long sounded = rig.controller.cycleTally().phaseMs(Phase.CLEANING);
+    rig.advance(3_000).cutPower(60);
+    assertEquals(-(age + 3_000 + 60_000), rig.controller.cycleTally().startedMs());
+    assertEquals(sounded + 3_000, rig.controller.cycleTally().phaseMs(Phase.CLEANING));
+  }
+
+  @Test
+  @DisplayName("a solution that was due before the power went is not announced as due again")
+  void dueIsAnnouncedOnce() {
+    ScanRig rig = ScanRig.selfTested(ScanRig.PROFILE.with(Parameter.SOLUTION_AGE_MAXIMUM, 60_000));
+    rig.advance(61_000).cutPower(60).advance(1_000);
+    assertTrue(rig.outputs.panel.solutionDue);
+    assertEquals(1, rig.of(NoticeKind.SOLUTION_DUE, 0).size());
+  }
+
   private static StateWords keep(ScanRig rig) {
     StateWords kept = new StateWords(rig.controller.keptWords());
     kept.beginCapture();

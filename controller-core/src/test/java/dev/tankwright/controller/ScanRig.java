@@ -22,6 +22,7 @@ import dev.tankwright.controller.board.Severity;
 import dev.tankwright.controller.board.StateWords;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * A bath without physics around a controller: temperatures are set, contacts follow the outputs,
@@ -47,6 +48,10 @@ public final class ScanRig {
   public final Outputs outputs = new Outputs();
   public final IdealBoard board = new IdealBoard();
   public final List<Noted> notes = new ArrayList<>();
+
+  /** What else is done at the end of every scan, before the board answers. */
+  public Consumer<ScanRig> afterScan = rig -> {};
+
   private long rigMs;
 
   private ScanRig(DeviceProfile profile) {
@@ -230,6 +235,7 @@ public final class ScanRig {
     rigMs += dtMs;
     controller.scan(inputs, outputs);
     controller.notices().drain((kind, a, b, at) -> notes.add(new Noted(kind, a, b, rigMs)));
+    afterScan.accept(this);
     board.answer(outputs, inputs, dtMs);
     return this;
   }

@@ -120,9 +120,8 @@ public final class CycleTally {
     stretchMs = 0;
   }
 
-  /** Takes note of the faults that ended the cycle. */
+  /** Takes note of the faults that ended the cycle; who reads a time then ends its last stretch. */
   void endedBy(int faults) {
-    endStretch();
     faultBits |= faults;
   }
 

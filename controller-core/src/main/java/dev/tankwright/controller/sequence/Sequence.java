@@ -74,9 +74,8 @@ public final class Sequence {
   private void fire(Trigger trigger) {
     Phase from = phase;
     phase = PhaseTable.after(from, trigger);
-    // Also the phase that was left: what it has counted means nothing any more.
+    // What the phase that is left has counted means nothing any more; entered again, it is as new.
     phases.enter(from);
-    phases.enter(phase);
     change.made(from, trigger, phase);
     ask();
   }

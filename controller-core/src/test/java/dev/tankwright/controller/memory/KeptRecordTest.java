@@ -174,6 +174,37 @@ class KeptRecordTest {
     assertTrue(refused.getMessage().contains("octets from -1 on"), refused.getMessage());
   }
 
+  @Test
+  @Requirement("SR-18")
+  @DisplayName("a record that just fits its room, and rooms that just fit the memory, are good")
+  void justFits() {
+    int room = KeptRecord.octets(WORDS);
+    ByteMemory tight = new ByteMemory(2 * room);
+    KeptRecord fitting = new KeptRecord(tight, 0, room, WORDS, VERSION);
+    fitting.save(numbered(7));
+    assertEquals(Loaded.INTACT, fitting.load(loaded));
+    assertArrayEquals(numbered(7), loaded);
+    KeptRecord least = new KeptRecord(tight, 0, room, 1, VERSION);
+    least.save(new int[] {9});
+    assertEquals(Loaded.INTACT, least.load(loaded));
+    assertEquals(9, loaded[0]);
+  }
+
+  @Test
+  @Requirement("SR-18")
+  @DisplayName("a whole record without words is one of another layout; of equals the first counts")
+  void oddCopies() {
+    Copy first = new Copy(memory, BASE, ROOM);
+    Copy second = new Copy(memory, BASE + ROOM, ROOM);
+    first.write(1, VERSION, new int[0], 0);
+    second.write(2, VERSION, new int[0], 0);
+    assertEquals(Loaded.OTHER_VERSION, record.load(loaded));
+    first.write(5, VERSION, numbered(1), WORDS);
+    second.write(5, VERSION, numbered(2), WORDS);
+    assertEquals(Loaded.INTACT, record.load(loaded));
+    assertArrayEquals(numbered(1), loaded);
+  }
+
   private void assertRefused(String why, int room, int words) {
     IllegalArgumentException refused =
         assertThrows(

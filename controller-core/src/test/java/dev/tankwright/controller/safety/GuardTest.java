@@ -122,6 +122,24 @@ class GuardTest {
     assertEquals(false, outputs.cutOffRelay);
   }
 
+  @Test
+  @Requirement("SR-20")
+  @DisplayName("having given up it drives nothing, knows so, and has everything looked at anew")
+  void givesUp() {
+    outputs.drainValveOpen = true;
+    guard.giveUp(outputs);
+    expect(false, false, false);
+    assertEquals(0, outputs.drivePermille);
+    assertEquals(false, outputs.cutOffRelay);
+    assertEquals(Fault.PROGRAM_FLOW.bit(), latch.bits());
+    assertEquals(0, guard.drives());
+    assertEquals(false, guard.isSounding() || guard.isHeating());
+    assertEquals(0, guard.changesInMs(), "news");
+    scans(3);
+    guard.giveUp(outputs);
+    assertEquals(0, guard.changesInMs(), "news, though nothing was driven before");
+  }
+
   private void expect(boolean heater, boolean ultrasound, boolean drain) {
     assertEquals(heater, outputs.heaterRelay, "heater");
     assertEquals(ultrasound, outputs.ultrasoundEnable, "ultrasound");

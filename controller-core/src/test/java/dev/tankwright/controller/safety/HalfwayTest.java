@@ -2,6 +2,7 @@ package dev.tankwright.controller.safety;
 
 import static dev.tankwright.controller.IdealBoard.Feedback.STUCK_OFF;
 import static dev.tankwright.controller.IdealBoard.Feedback.STUCK_ON;
+import static dev.tankwright.trace.CountedAssertions.assertEquals;
 
 import dev.tankwright.controller.ScanRig;
 import dev.tankwright.controller.board.Command;
@@ -186,6 +187,36 @@ class HalfwayTest {
     ScanRig rig = ScanRig.selfTested().press(Command.RESUME).advance(300).handOver();
     rig.advance(100).press(Command.RESUME).advance(90);
     repeat(rig, 5_000).expectNoFault().press(Command.RESUME).expectTrip(Fault.COMMAND_STUCK);
+  }
+
+  @Test
+  @DisplayName("which reading is shown, though the pins have flickered by a count since")
+  void flickerIsShown() {
+    ScanRig rig = ScanRig.selfTested();
+    int counts = rig.inputs.controlSensorCounts;
+    int milliC = rig.outputs.panel.temperatureMilliC;
+    rig.controlCounts(counts + 1).advance(20).handOver().advance(20);
+    assertEquals(milliC, rig.outputs.panel.temperatureMilliC);
+    rig.controlCounts(counts - 1).advance(20);
+    assertEquals(milliC, rig.outputs.panel.temperatureMilliC);
+  }
+
+  @Test
+  @Requirement("SR-03")
+  @DisplayName("that a reading a count below the cut-off limit only flickers")
+  void flickerBelowTheLimit() {
+    ScanRig rig = ScanRig.selfTested().warm(69.7);
+    while (rig.advance(200).phase() != Phase.LOCKOUT) {
+      rig.cutOffCounts(rig.inputs.cutOffSensorCounts + 2);
+    }
+    int hottest = rig.inputs.cutOffSensorCounts;
+    int below = hottest - 1;
+    ScanRig probe = ScanRig.selfTested().warm(69.7).cutOffCounts(below).advance(200);
+    int last = probe.phase() == Phase.LOCKOUT ? hottest - 2 : below;
+    ScanRig flickers = ScanRig.selfTested().warm(69.7).cutOffCounts(last).advance(200);
+    flickers.expectNoFault().cutOffCounts(last + 1).advance(20).handOver().advance(200);
+    flickers.expectNoFault().cutOffCounts(last).scan(10).cutOffCounts(last + 2).advance(200);
+    flickers.expect(Phase.LOCKOUT);
   }
 
   /** Gives the command every 100 ms for so long. */

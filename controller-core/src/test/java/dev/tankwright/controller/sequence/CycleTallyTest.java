@@ -5,14 +5,21 @@ import static dev.tankwright.trace.CountedAssertions.assertFalse;
 import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import dev.tankwright.controller.ScanRig;
+import dev.tankwright.controller.board.Chemistry;
 import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.controller.board.StateWords;
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.function.ToLongFunction;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class CycleTallyTest {
   private static final int WORDS = 37;
@@ -77,6 +84,88 @@ class CycleTallyTest {
     assertEquals(40_400, of.minimumMilliC(), 30);
     assertEquals(42_000, of.maximumMilliC(), 30);
     assertEquals(41_250, of.meanMilliC(), 40, "a quarter of the time warmer by 1 K");
+  }
+
+  @Test
+  @DisplayName("two temperatures: the mean is theirs, weighed by time to the millisecond")
+  void meanIsExact() {
+    ScanRig rig = ScanRig.in(Phase.DEGASSING);
+    CycleTally of = rig.warm(41).scan(10).warm(42).advance(20).controller.cycleTally();
+    assertEquals(temperature(ScanRig.WARM), of.minimumMilliC());
+    assertEquals(temperature(42), of.maximumMilliC());
+    int sum = 10 * temperature(ScanRig.WARM) + 10 * temperature(41) + 20 * temperature(42);
+    assertEquals(sum / 40, of.meanMilliC());
+  }
+
+  static Stream<ToLongFunction<CycleTally>> numbers() {
+    return Stream.of(
+        CycleTally::ultrasoundMs,
+        CycleTally::heaterMs,
+        of -> of.hasTemperatures() ? 1 : 0,
+        CycleTally::minimumMilliC,
+        CycleTally::maximumMilliC,
+        CycleTally::meanMilliC,
+        CycleTally::energyMilliWattHours,
+        of -> of.phaseMs(Phase.DEGASSING));
+  }
+
+  @ParameterizedTest
+  @MethodSource("numbers")
+  @DisplayName("each number is up to date whichever of them is read first")
+  void upToDate(ToLongFunction<CycleTally> number) {
+    for (Supplier<ScanRig> moment : moments()) {
+      CycleTally other = moment.get().controller.cycleTally();
+      assertTrue(other.phaseMs(Phase.DEGASSING) > 0);
+      assertEquals(
+          number.applyAsLong(other), number.applyAsLong(moment.get().controller.cycleTally()));
+    }
+  }
+
+  /** Moments at which the stretch that is under way alone tells of a number. */
+  private static List<Supplier<ScanRig>> moments() {
+    return List.of(
+        () -> degassed(),
+        () -> degassed().advance(4_000).warm(40.2).advance(1_000),
+        () -> degassed().advance(4_000).warm(39.8).advance(1_000));
+  }
+
+  /** For one scan, and heated. */
+  private static ScanRig degassed() {
+    ScanRig rig = ScanRig.selfTested().start(ScanRig.SHORT).warm(39.9).advance(10);
+    return rig.expect(Phase.DEGASSING).expectDriven(true, true, false);
+  }
+
+  @Test
+  @DisplayName("a phase that changes while sound goes on ends its time to the millisecond")
+  void phaseChangesWhileSounding() {
+    ScanRig rig = ScanRig.selfTested().warm(41).advance(100);
+    rig.start(new Recipe(Programme.CUSTOM, 40_000, 12_000, 5_000)).until(Phase.CLEANING, 20_000);
+    rig.advance(1_000).expectDriven(false, true, false);
+    CycleTally of = rig.controller.cycleTally();
+    assertEquals(12_000, of.phaseMs(Phase.DEGASSING));
+    assertEquals(1_010, of.phaseMs(Phase.CLEANING));
+  }
+
+  @Test
+  @DisplayName("a stretch of no length tells no temperature")
+  void noLength() {
+    ScanRig rig = ScanRig.in(Phase.DEGASSING);
+    rig.warm(45).scan(0).warm(ScanRig.WARM).scan(10);
+    assertEquals(rig.controller.cycleTally().minimumMilliC(), temperature(ScanRig.WARM));
+    assertEquals(rig.controller.cycleTally().maximumMilliC(), temperature(ScanRig.WARM));
+  }
+
+  private static int temperature(double celsius) {
+    return ScanRig.selfTested().warm(celsius).scan(10).outputs.panel.temperatureMilliC;
+  }
+
+  @Test
+  @DisplayName("an advisory that stands within a cycle is told before the cycle ends")
+  void advisoryIsTold() {
+    Chemistry enzymatic = new Chemistry(true, Chemistry.NO_LIMIT);
+    ScanRig rig = ScanRig.selfTested();
+    rig.start(new Recipe(Programme.CUSTOM, 50_000, 1_000, 1_000, enzymatic)).advance(100);
+    assertEquals(Fault.PROTEIN_MAY_SET.bit(), rig.controller.cycleTally().faultBits());
   }
 
   @Test

@@ -62,6 +62,16 @@ class SolutionTest {
   }
 
   @Test
+  @DisplayName("a tank that stays below its minimum owes nothing yet, however long")
+  void lowOwesNothingYet() {
+    ScanRig rig = ScanRig.in(Phase.COMPLETE).press(Command.ACKNOWLEDGE);
+    rig.level(false, false).advance(5_000).lid(false).advance(1_000);
+    assertFalse(rig.outputs.panel.degasOwed);
+    rig.level(true, false).advance(20);
+    assertTrue(rig.outputs.panel.degasOwed);
+  }
+
+  @Test
   @DisplayName("a splash over the minimum contact is no refill")
   void splashIsNoRefill() {
     ScanRig rig = ScanRig.in(Phase.COMPLETE).press(Command.ACKNOWLEDGE);
