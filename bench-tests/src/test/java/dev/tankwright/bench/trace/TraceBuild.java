@@ -61,10 +61,10 @@ record TraceBuild(Path root, String build) {
     return root.resolve(module).resolve("target");
   }
 
-  /** Ids that scenarios name, with the names of the scenarios. */
+  /** Ids that scenarios name, in the folder and those below, with the names of the scenarios. */
   static Map<String, Set<String>> named(Path folder) throws IOException {
     Map<String, Set<String>> found = new TreeMap<>();
-    try (Stream<Path> files = Files.list(folder)) {
+    try (Stream<Path> files = Files.walk(folder)) {
       for (Path file : files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {
         String name = file.getFileName().toString().replaceFirst("\\.yaml$", "");
         Matcher id = ID.matcher(Files.readString(file));

@@ -63,6 +63,18 @@ class TraceMainTest {
   }
 
   @Test
+  @DisplayName("ids are found in scenarios of every folder")
+  void namedIds() throws IOException {
+    Path folder = Files.createDirectories(root.resolve("scenarios/power"));
+    Files.writeString(folder.resolve("cut.yaml"), "requirements:\n  - id: SR-24\n");
+    Files.writeString(root.resolve("scenarios/first.yaml"), "requirements:\n  - id: SR-01\n");
+
+    assertEquals(
+        Map.of("SR-01", Set.of("first"), "SR-24", Set.of("cut")),
+        TraceBuild.named(root.resolve("scenarios")));
+  }
+
+  @Test
   @DisplayName("verdicts of scenarios are those of the cases with an id, of this build alone")
   void scenarioVerdicts() throws IOException {
     Path xml =
