@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
@@ -29,8 +30,8 @@ class ReportsPageTest {
     assertEquals(left(), new TreeSet<>(first("Files of a run")));
   }
 
-  private TreeSet<String> left() throws IOException {
-    TreeSet<String> names = new TreeSet<>();
+  private Set<String> left() throws IOException {
+    Set<String> names = new TreeSet<>();
     try (Stream<Path> files = Files.list(temp)) {
       files.forEach(file -> names.add(file.getFileName().toString()));
     }
