@@ -150,7 +150,7 @@ public final class Plan {
   }
 
   /** How the scenarios go when nothing is injected, in their order. */
-  public List<Undisturbed> stays() {
+  public List<Undisturbed> undisturbed() {
     return List.copyOf(stays);
   }
 

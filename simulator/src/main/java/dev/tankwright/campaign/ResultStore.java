@@ -49,11 +49,7 @@ public final class ResultStore implements Closeable {
     }
     Optional<ResultFile> found = ResultFile.read(folder);
     if (found.isPresent() && !resume) {
-      throw new ResultFileException(
-          folder
-              + " holds "
-              + found.get().cases().size()
-              + " results already; go on with them by --resume, or name another folder");
+      throw full(found.get(), "go on with them by --resume, or name another folder");
     }
     if (found.isPresent()) {
       check(found.get());
@@ -61,6 +57,23 @@ public final class ResultStore implements Closeable {
     List<CaseResult> done = found.map(ResultFile::cases).orElse(List.of());
     log.begin(done);
     return done;
+  }
+
+  /**
+   * Makes sure that there are no results yet.
+   *
+   * @throws ResultFileException when there are
+   */
+  public void requireEmpty() throws ResultFileException {
+    Optional<ResultFile> found = ResultFile.read(folder);
+    if (found.isPresent()) {
+      throw full(found.get(), "name another folder");
+    }
+  }
+
+  private ResultFileException full(ResultFile found, String way) {
+    return new ResultFileException(
+        folder + " holds " + found.cases().size() + " results already; " + way);
   }
 
   private void check(ResultFile found) throws ResultFileException {

@@ -62,7 +62,8 @@ public final class ScenarioText {
         scenario.start(),
         scenario.profile(),
         scenario.timeline(),
-        scenario.requirements());
+        scenario.requirements(),
+        scenario.contents());
   }
 
   /** Text in single quotes, which YAML takes as it stands. */

@@ -50,7 +50,7 @@ final class MergeCommand implements Callable<Integer> {
     try {
       CampaignResult result = Shards.join(folders);
       try (ResultStore store = ResultStore.open(out, result.about())) {
-        store.begin(false);
+        store.requireEmpty();
         store.end(result);
         new CampaignFolder(out).write(result);
       }

@@ -1,5 +1,6 @@
 package dev.tankwright.scenario;
 
+import dev.tankwright.controller.board.Chemistry;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.loop.Deed;
 import java.nio.charset.StandardCharsets;
@@ -233,7 +234,8 @@ public final class Block {
     }
     List<YamlNode> items =
         node.get() instanceof YamlNode.Items list ? list.items() : List.of(node.get());
-    DeedReader reader = new DeedReader(profile, Amount.plain(brimLitres), problems);
+    DeedReader reader =
+        new DeedReader(profile, Amount.plain(brimLitres), Chemistry.UNSTATED, problems);
     for (YamlNode item : items) {
       if (item instanceof YamlNode.Keys keys) {
         Fields entry = new Fields(keys, "this fault", DEED_KEYS, problems);

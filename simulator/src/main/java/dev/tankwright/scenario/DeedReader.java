@@ -1,5 +1,6 @@
 package dev.tankwright.scenario;
 
+import dev.tankwright.controller.board.Chemistry;
 import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.FoilVerdict;
@@ -33,11 +34,17 @@ final class DeedReader {
   private final BreakReader breaks;
   private final ForceReader forces;
 
-  DeedReader(DeviceProfile profile, String brim, Problems problems) {
+  /**
+   * Makes a reader.
+   *
+   * @param brim volume that the tank holds at most, L
+   * @param chemistry what is said of the chemistry where a start says nothing
+   */
+  DeedReader(DeviceProfile profile, String brim, Chemistry chemistry, Problems problems) {
     this.brim = brim;
     this.problems = problems;
     values = new Values(problems);
-    recipes = new RecipeReader(profile, problems);
+    recipes = new RecipeReader(profile, chemistry, problems);
     breaks = new BreakReader(problems);
     forces = new ForceReader(problems);
   }

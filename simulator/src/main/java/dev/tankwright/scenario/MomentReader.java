@@ -70,7 +70,14 @@ final class MomentReader {
   }
 
   private OptionalLong delay(Fields fields) {
-    return fields.has("after") ? time(fields, "after") : OptionalLong.of(0);
+    if (!fields.has("after")) {
+      return OptionalLong.of(0);
+    }
+    OptionalLong delay = time(fields, "after");
+    if (delay.isPresent() && delay.getAsLong() == 0) {
+      problems.remark(fields.keyPlace("after"), "unused: no time passes in 0 s; leave it out");
+    }
+    return delay;
   }
 
   private Optional<When> then(Fields fields, boolean isFirst) {
@@ -102,6 +109,10 @@ final class MomentReader {
           "this would be done more than " + MOST_TIMES + " times; give it 'times', or more time");
     }
     refuseEarly(fields, when, until);
+    if (times.get().equals(OptionalLong.of(1))) {
+      problems.remark(
+          fields.keyPlace("every"), "unused: what is done once is not repeated; give more 'times'");
+    }
     return Optional.of(new Repeat(every.getAsLong(), times.get(), until));
   }
 

@@ -10,7 +10,8 @@ import java.util.List;
  * The whole content of a scenario file, read and checked. Immutable.
  *
  * @param file the file's name without folders
- * @param sha256 SHA-256 of the file's bytes, lower-case hexadecimal
+ * @param sha256 SHA-256 of the file's bytes, lower-case hexadecimal; where it draws in other files
+ *     (a profile, a scenario that it extends), of the sums of all of them
  * @param title the scenario's title, one line
  * @param purpose what the scenario is for, one line
  * @param device id of the device in events, {@code [a-z0-9-]{1,40}}
@@ -22,6 +23,7 @@ import java.util.List;
  * @param profile the controller's limits and times
  * @param timeline what is done, in the order of the file; may be empty
  * @param requirements what must be true, in the order of the file; at least one, names are unique
+ * @param contents what is said of solution and load for people alone
  */
 public record Scenario(
     String file,
@@ -36,12 +38,45 @@ public record Scenario(
     BathStart start,
     DeviceProfile profile,
     List<TimelineEntry> timeline,
-    List<Requirement> requirements) {
+    List<Requirement> requirements,
+    Contents contents) {
 
   /** Keeps its own copies of the lists. */
   public Scenario {
     timeline = List.copyOf(timeline);
     requirements = List.copyOf(requirements);
+  }
+
+  /** A scenario that says nothing of solution and load for people alone. */
+  public Scenario(
+      String file,
+      String sha256,
+      String title,
+      String purpose,
+      String device,
+      Instant clock,
+      long seed,
+      long durationMillis,
+      BathProfile bath,
+      BathStart start,
+      DeviceProfile profile,
+      List<TimelineEntry> timeline,
+      List<Requirement> requirements) {
+    this(
+        file,
+        sha256,
+        title,
+        purpose,
+        device,
+        clock,
+        seed,
+        durationMillis,
+        bath,
+        start,
+        profile,
+        timeline,
+        requirements,
+        Contents.UNSTATED);
   }
 
   /** Highest seed, 2^53 - 1: the highest whole number that every JSON reader keeps exactly. */

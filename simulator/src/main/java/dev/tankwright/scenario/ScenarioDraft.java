@@ -41,6 +41,7 @@ final class ScenarioDraft {
         start,
         profile,
         timeline,
-        requirements);
+        requirements,
+        origin.contents());
   }
 }

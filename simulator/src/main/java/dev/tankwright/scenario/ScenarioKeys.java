@@ -11,6 +11,7 @@ public final class ScenarioKeys {
   public static final List<String> FILE =
       List.of(
           "scenario",
+          "extends",
           "purpose",
           "device",
           "clock",
@@ -18,6 +19,8 @@ public final class ScenarioKeys {
           "duration",
           "profile",
           "bath",
+          "solution",
+          "load",
           "controller",
           "timeline",
           "requirements");
@@ -33,6 +36,13 @@ public final class ScenarioKeys {
           "detergent",
           "load",
           "overlap");
+
+  /** Under {@code solution}. */
+  public static final List<String> SOLUTION =
+      List.of("chemistry", "chemistry-maximum", "lot", "dissolved-gas", "detergent");
+
+  /** Under {@code load}. */
+  public static final List<String> LOAD = List.of("mass", "overlap", "kind");
 
   /** Of an entry of {@code timeline}. */
   public static final List<String> ENTRY =

@@ -4,9 +4,9 @@ import dev.tankwright.controller.board.Phase;
 import dev.tankwright.loop.Deed;
 import dev.tankwright.plant.PartFault;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -14,6 +14,8 @@ import java.util.Set;
  * that are never done, mending what is whole, and requirements that nothing can put to the test.
  */
 public final class ScenarioLint {
+  private static final String OR_LEAVE_OUT = "; bring it about, or leave the requirement out";
+
   private final String file;
   private final Scenario scenario;
   private final Possible possible;
@@ -38,7 +40,7 @@ public final class ScenarioLint {
     lint.entries();
     lint.parts();
     scenario.requirements().forEach(lint::requirement);
-    lint.warnings.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
+    lint.warnings.sort(Problem.ORDER);
     return List.copyOf(lint.warnings);
   }
 
@@ -86,19 +88,30 @@ public final class ScenarioLint {
         + " is due at "
         + Plain.moment(earliest)
         + " at the earliest, after the run ends at "
-        + Plain.moment(scenario.durationMillis());
+        + Plain.moment(scenario.durationMillis())
+        + "; give it an earlier moment, or a longer 'duration'";
   }
 
   private boolean isReached(TimelineEntry entry, int index) {
     if (entry.when() instanceof When.On on && !possible.phaseBefore(on.phase(), index)) {
       String command = on.phase() == Phase.DRAINING ? "DRAIN" : "START";
       String waits = " waits for " + on.phase() + ", but no " + command;
-      warn(entry.place(), "never done: " + entry.text() + waits + " is commanded before it");
+      warn(
+          entry.place(),
+          "never done: "
+              + entry.text()
+              + waits
+              + " is commanded before it; command it before, or wait for another phase");
       return false;
     }
     if (entry.when() instanceof When.Crossing crossing && !possible.holds(crossing.condition())) {
       String waits = " waits for '" + crossing.condition() + "', which cannot come to hold";
-      warn(entry.place(), "never done: " + entry.text() + waits + " in this timeline");
+      warn(
+          entry.place(),
+          "never done: "
+              + entry.text()
+              + waits
+              + " in this timeline; bring it about, or wait for another");
       return false;
     }
     return true;
@@ -113,21 +126,54 @@ public final class ScenarioLint {
     }
     for (TimelineEntry entry : scenario.timeline()) {
       if (entry.deed() instanceof Deed.Mend m && !broken.contains(m.fault())) {
-        warn(entry.place(), "no effect: " + m.fault().key() + " never breaks in this timeline");
+        warn(
+            entry.place(),
+            "no effect: "
+                + m.fault().key()
+                + " never breaks in this timeline; break it before, or leave this out");
       }
     }
   }
 
   private void requirement(Requirement requirement) {
     Place place = requirement.label().place();
-    if (requirement instanceof Requirement.Within within && !possible.holds(within.after())) {
-      warn(place, "never exercised: '" + within.after() + "' cannot come to hold in this timeline");
+    Optional<Condition> trigger = trigger(requirement);
+    if (trigger.isPresent() && !possible.holds(trigger.get())) {
+      String what = "'" + trigger.get() + "' cannot come to hold in this timeline";
+      warn(place, "never exercised: " + what + OR_LEAVE_OUT);
     } else if (requirement instanceof Requirement.Never never
         && !possible.holds(never.condition())) {
-      warn(place, "shows nothing: '" + never.condition() + "' cannot hold in this timeline anyway");
-    } else if (requirement instanceof Requirement.Eventually eventually
-        && !possible.holds(eventually.condition())) {
-      warn(place, "cannot be met: '" + eventually.condition() + "' cannot hold in this timeline");
+      String what = "'" + never.condition() + "' cannot hold in this timeline anyway";
+      warn(place, "shows nothing: " + what + OR_LEAVE_OUT);
+    } else if (wanted(requirement).map(c -> !possible.holds(c)).orElse(false)) {
+      String what = "'" + wanted(requirement).get() + "' cannot hold in this timeline";
+      warn(place, "cannot be met: " + what + OR_LEAVE_OUT);
     }
+  }
+
+  /** What must come before the requirement asks for anything. */
+  private static Optional<Condition> trigger(Requirement requirement) {
+    if (requirement instanceof Requirement.Within within) {
+      return Optional.of(within.after());
+    } else if (requirement instanceof Requirement.Always always) {
+      return always.during();
+    } else if (requirement instanceof Requirement.Never never) {
+      return never.during();
+    } else if (requirement instanceof Requirement.Stays stays) {
+      return stays.after().or(() -> Optional.of(stays.condition()));
+    } else if (requirement instanceof Requirement.Until until) {
+      return until.after();
+    }
+    return Optional.empty();
+  }
+
+  /** What must come for the requirement to be met. */
+  private static Optional<Condition> wanted(Requirement requirement) {
+    if (requirement instanceof Requirement.Eventually eventually) {
+      return Optional.of(eventually.condition());
+    }
+    boolean counted =
+        requirement instanceof Requirement.Count count && count.atLeast().orElse(0) > 0;
+    return counted ? Optional.of(((Requirement.Count) requirement).condition()) : Optional.empty();
   }
 }

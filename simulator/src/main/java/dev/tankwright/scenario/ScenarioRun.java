@@ -45,6 +45,10 @@ public final class ScenarioRun {
     watches =
         scenario.requirements().stream().map(Requirement::watch).toArray(RequirementWatch[]::new);
     composed = new RunEvents(scenario, version, loop, this::take);
+    String contents = scenario.contents().toString();
+    if (!contents.isEmpty()) {
+      marks.add(new Mark(0, Mark.Kind.DEED, contents));
+    }
   }
 
   /**

@@ -1,5 +1,6 @@
 package dev.tankwright.scenario;
 
+import dev.tankwright.controller.board.Chemistry;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.loop.Deed;
 import java.util.ArrayList;
@@ -26,13 +27,19 @@ final class TimelineReader {
    * Makes a reader.
    *
    * @param brim volume that the tank holds at most, L
+   * @param chemistry what is said of the chemistry where a start says nothing
    * @param durationMillis length of the run, ms
    */
-  TimelineReader(DeviceProfile profile, String brim, long durationMillis, Problems problems) {
+  TimelineReader(
+      DeviceProfile profile,
+      String brim,
+      Chemistry chemistry,
+      long durationMillis,
+      Problems problems) {
     this.problems = problems;
     values = new Values(problems);
     moments = new MomentReader(durationMillis, problems);
-    deeds = new DeedReader(profile, brim, problems);
+    deeds = new DeedReader(profile, brim, chemistry, problems);
   }
 
   List<TimelineEntry> read(YamlNode node) {

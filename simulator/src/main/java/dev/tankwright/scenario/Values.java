@@ -87,6 +87,14 @@ final class Values {
     return amount.isPresent() ? whole(text, subject, amount.get(), MILLI) : OptionalLong.empty();
   }
 
+  /** A temperature from least to most, in m°C. */
+  Optional<Integer> milliC(YamlNode.Text text, String subject, String least, String most) {
+    return amount(text, subject, Dimension.TEMPERATURE, least, most)
+        .map(amount -> whole(text, subject, amount, MILLI))
+        .filter(whole -> whole.isPresent())
+        .map(whole -> Math.toIntExact(whole.getAsLong()));
+  }
+
   /** One of some words. */
   Optional<String> word(YamlNode.Text text, String subject, List<String> words) {
     if (words.contains(text.value())) {

@@ -65,9 +65,10 @@ class ScenarioReaderTest {
     assertEquals(64, read(SMALL).sha256().length());
     assertEquals(read(SMALL).sha256(), read(SMALL).sha256());
     assertTrue(!read(SMALL).sha256().equals(read(SMALL + "\n").sha256()));
+    Sources abc = new Sources();
+    abc.add("abc".getBytes(UTF_8));
     assertEquals(
-        "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad",
-        DocumentReader.sha256("abc".getBytes(UTF_8)));
+        "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad", abc.checksum());
   }
 
   @Test

@@ -3,6 +3,8 @@ package dev.tankwright.bench.docs;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.tankwright.campaign.Axis;
+import dev.tankwright.campaign.CaseOutcome;
 import dev.tankwright.controller.board.ClearRule;
 import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.Fault;
@@ -57,6 +59,8 @@ class VocabularyPageTest {
         Arguments.of("Event types", list(EventType.values(), EventType::type)),
         Arguments.of("Outcomes of a cycle", names(Outcome.values())),
         Arguments.of("Causes", names(Cause.values())),
+        Arguments.of("Axes of a campaign", list(Axis.values(), Axis::key)),
+        Arguments.of("Outcomes of a case", names(CaseOutcome.values())),
         Arguments.of("Outcomes of a requirement", names(Verdict.Outcome.values())));
   }
 

@@ -1,0 +1,74 @@
+package dev.tankwright.bench.campaign;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.tankwright.campaign.ScenarioText;
+import dev.tankwright.controller.board.Fault;
+import dev.tankwright.scenario.ProfileText;
+import dev.tankwright.scenario.QuietRun;
+import dev.tankwright.scenario.Scenario;
+import dev.tankwright.scenario.ScenarioException;
+import dev.tankwright.scenario.ScenarioReader;
+import dev.tankwright.scenario.ScenarioRun;
+import dev.tankwright.scenario.TimelineEntry;
+import dev.tankwright.scenario.Verdict;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every scenario of the project: as it is run, as a campaign runs it, and as it is written. */
+class EveryScenarioTwiceTest {
+  private static final QuietRun.Witness DEAF =
+      new QuietRun.Witness() {
+        @Override
+        public void deed(TimelineEntry entry, long millis) {}
+
+        @Override
+        public void fault(Fault fault, long millis) {}
+      };
+
+  @TempDir private Path folder;
+
+  static List<Path> scenarios() throws IOException {
+    Path tests = Path.of(System.getProperty("tankwright.root"), "bench-tests");
+    try (Stream<Path> files = Files.walk(tests.resolve("scenarios"))) {
+      List<Path> found = files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList();
+      assertTrue(found.size() >= 20, "the project's scenarios are found");
+      return found;
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("scenarios")
+  @DisplayName("a quiet run comes to the same verdicts, word for word")
+  void quiet(Path file) throws ScenarioException {
+    Scenario scenario = ScenarioReader.read(file);
+    List<Verdict> told = new ScenarioRun(scenario, "0", event -> {}).toEnd(millis -> {}).verdicts();
+    assertEquals(told, new QuietRun(scenario, DEAF).toEnd());
+  }
+
+  @ParameterizedTest
+  @MethodSource("scenarios")
+  @DisplayName("a scenario that is written out and read again says and does the same")
+  void written(Path file) throws IOException, ScenarioException {
+    Scenario original = ScenarioReader.read(file);
+    Scenario read = written(original.withBath(ProfileText.asRead(original.bath())));
+    assertEquals(ScenarioText.of(original, "bath.yaml"), ScenarioText.of(read, "bath.yaml"));
+    Scenario same = original.withBath(read.bath());
+    assertEquals(new QuietRun(same, DEAF).toEnd(), new QuietRun(read, DEAF).toEnd());
+  }
+
+  private Scenario written(Scenario scenario) throws IOException, ScenarioException {
+    Files.writeString(folder.resolve("bath.yaml"), ProfileText.of(scenario.bath()));
+    Path file = folder.resolve("written.yaml");
+    Files.writeString(file, ScenarioText.of(scenario, "bath.yaml"));
+    return ScenarioReader.read(file);
+  }
+}

@@ -1,0 +1,153 @@
+package dev.tankwright.bench.cli;
+
+import static org.awaitility.Awaitility.await;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whatever ends a campaign: no finished result is lost or doubled, and what was to come comes. */
+class CampaignBreakTest {
+  private static final Path QUICK =
+      Tool.root().resolve("bench-tests/campaigns/single-faults-quick.yaml");
+  private static final int STOPPED = 130;
+
+  @TempDir private Path folder;
+
+  @Test
+  @DisplayName("killed at random moments and gone on with, it leaves the same bytes as unbroken")
+  void killed() throws IOException, InterruptedException {
+    SplittableRandom random = new SplittableRandom(17);
+    Path broken = folder.resolve("broken");
+    int kills = 0;
+    for (int lines = 20; lines < 110; lines += random.nextInt(20, 45)) {
+      kills += killAt(broken, lines) ? 1 : 0;
+    }
+    assertTrue(kills >= 1, "it was killed at least once");
+    Tool.Result rest = go("broken", "--resume");
+    assertEquals(0, rest.code(), rest.err());
+    assertEquals(0, go("unbroken").code());
+    for (String file : List.of("results.tsv", "matrix.csv", "cases.csv", "junit.xml")) {
+      assertArrayEquals(
+          Files.readAllBytes(folder.resolve("unbroken").resolve(file)),
+          Files.readAllBytes(broken.resolve(file)),
+          file);
+    }
+  }
+
+  private Tool.Result go(String out, String... more) throws IOException, InterruptedException {
+    List<String> args = new ArrayList<>(List.of("campaign", QUICK.toString(), "--out", out));
+    args.addAll(List.of(more));
+    return Tool.run(folder, args.toArray(String[]::new));
+  }
+
+  /** Kills a run once its file has so many lines; false when it was faster. */
+  private boolean killAt(Path out, int lines) throws IOException, InterruptedException {
+    Process process = start("--out", out.toString(), "--resume");
+    awaitLines(process, out, lines);
+    process.destroyForcibly();
+    assertTrue(process.waitFor(30, TimeUnit.SECONDS), "it is dead");
+    return process.exitValue() != 0;
+  }
+
+  private static void awaitLines(Process process, Path out, int lines) {
+    await()
+        .atMost(Duration.ofSeconds(90))
+        .pollInterval(Duration.ofMillis(5))
+        .until(() -> !process.isAlive() || lines(out.resolve("results.tsv")) >= lines);
+  }
+
+  private static int lines(Path file) throws IOException {
+    int lines = 0;
+    if (Files.exists(file)) {
+      for (byte octet : Files.readAllBytes(file)) {
+        lines += octet == '\n' ? 1 : 0;
+      }
+    }
+    return lines;
+  }
+
+  private Process start(String... options) throws IOException {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(List.of("-jar", System.getProperty("tankwright.jar")));
+    command.addAll(List.of("campaign", QUICK.toString()));
+    command.addAll(List.of(options));
+    return started(command);
+  }
+
+  private Process started(List<String> command) throws IOException {
+    return new ProcessBuilder(command)
+        .directory(folder.toFile())
+        .redirectInput(ProcessBuilder.Redirect.from(new File("/dev/null")))
+        .redirectOutput(folder.resolve("out.txt").toFile())
+        .redirectError(folder.resolve("err.txt").toFile())
+        .start();
+  }
+
+  @Test
+  @DisplayName("Ctrl-C puts away what is finished, says how to go on, and ends with 130")
+  void interrupted() throws IOException, InterruptedException {
+    Path out = folder.resolve("stopped");
+    Process process = start("--out", out.toString(), "--threads", "1");
+    awaitLines(process, out, 30);
+    Process kill =
+        new ProcessBuilder("kill", "-INT", Long.toString(process.pid())).inheritIO().start();
+    assertEquals(0, kill.waitFor());
+    assertTrue(process.waitFor(60, TimeUnit.SECONDS), "it ends");
+    String err = Files.readString(folder.resolve("err.txt"));
+    assertEquals(STOPPED, process.exitValue(), err);
+    assertTrue(err.contains("are kept in " + out + "; go on with --resume"), err);
+    Tool.Result rest = go(out.toString(), "--resume");
+    assertEquals(0, rest.code(), rest.err());
+    assertEquals(
+        "128 of 128 cases",
+        rest.out()
+            .lines()
+            .filter(l -> l.contains(" of 128 cases"))
+            .findFirst()
+            .orElse("")
+            .split(",", -1)[0]);
+  }
+
+  @Test
+  @DisplayName("a file that cannot grow ends with 3, names what is kept, and --resume goes on")
+  void diskIsFull() throws IOException, InterruptedException {
+    String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();
+    String jar = System.getProperty("tankwright.jar");
+    // Blocks of 1024 bytes: room for the head and some cases, not for all.
+    String limited =
+        "ulimit -f 12 && exec "
+            + java
+            + " -XX:-UsePerfData -jar "
+            + jar
+            + " campaign "
+            + QUICK
+            + " --out full --quiet";
+    Process process = started(List.of("bash", "-c", limited));
+    assertTrue(process.waitFor(90, TimeUnit.SECONDS), "it ends");
+    String err = Files.readString(folder.resolve("err.txt"));
+    assertEquals(3, process.exitValue(), err);
+    assertTrue(err.contains("the results in full cannot be written"), err);
+    assertTrue(err.contains("--resume"), err);
+    Tool.Result rest = go("full", "--resume");
+    assertEquals(0, rest.code(), rest.err());
+    assertTrue(rest.err().contains("was not written to its end and is discarded"), rest.err());
+    assertEquals(0, go("unbroken").code());
+    assertArrayEquals(
+        Files.readAllBytes(folder.resolve("unbroken/results.tsv")),
+        Files.readAllBytes(folder.resolve("full/results.tsv")));
+  }
+}

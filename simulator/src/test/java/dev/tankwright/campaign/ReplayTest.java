@@ -1,0 +1,56 @@
+package dev.tankwright.campaign;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.tankwright.scenario.Scenario;
+import dev.tankwright.scenario.ScenarioException;
+import dev.tankwright.scenario.ScenarioReader;
+import dev.tankwright.scenario.ScenarioRun;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ReplayTest {
+  @TempDir private Path folder;
+
+  @Test
+  @DisplayName("a case written as a file and run as a scenario comes to the same, to the last bit")
+  void everyCaseIsReplayed() throws IOException, ScenarioException, PlanException {
+    Plan plan = SmallCampaign.plan(folder);
+    int offNominal = 0;
+    for (int number = 0; number < plan.cases(); number++) {
+      CaseResult original = plan.run(number);
+      Scenario replayed = ScenarioReader.read(write(Replay.of(plan, "small.yaml", number)));
+      List<Finding> findings =
+          new ScenarioRun(replayed, "0", event -> {})
+              .toEnd(millis -> {}).verdicts().stream().map(Finding::of).toList();
+      assertEquals(original.findings(), findings, "case " + number);
+      assertEquals(plan.scenario(number).bath(), replayed.bath(), "case " + number);
+      assertEquals(plan.scenario(number).start(), replayed.start(), "case " + number);
+      offNominal += original.setting().value(Axis.HEATER) == 1 ? 0 : 1;
+    }
+    assertTrue(offNominal > plan.cases() / 2, "most cases have tolerances");
+  }
+
+  private Path write(Replay replay) throws IOException {
+    for (int i = 0; i < replay.names().size(); i++) {
+      Files.writeString(folder.resolve(replay.names().get(i)), replay.texts().get(i));
+    }
+    return folder.resolve(replay.names().get(0));
+  }
+
+  @Test
+  @DisplayName("titles that are too long for a file are cut, not refused")
+  void longTitles() throws IOException, ScenarioException, PlanException {
+    Plan plan = SmallCampaign.plan(folder);
+    Replay replay =
+        Replay.of(
+            plan.variation(0), plan.setting(0), "long", "title ".repeat(99), "x".repeat(2000));
+    assertEquals("long", ScenarioReader.read(write(replay)).file().replace(".yaml", ""));
+  }
+}
