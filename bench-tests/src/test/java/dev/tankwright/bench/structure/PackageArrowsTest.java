@@ -61,6 +61,13 @@ class PackageArrowsTest {
           Map.entry("scenario..", List.of("controller..", "plant..", "loop..", "events..")),
           Map.entry(
               "campaign..", List.of("controller..", "plant..", "loop..", "events..", "scenario..")),
+          Map.entry(
+              "hunt..",
+              List.of("controller..", "plant..", "loop..", "events..", "scenario..", "campaign..")),
+          Map.entry(
+              "timeline..",
+              List.of("controller..", "plant..", "loop..", "events..", "scenario..", "campaign..")),
+          Map.entry("junit..", List.of("scenario..")),
           Map.entry("delivery..", List.of("events..")),
           Map.entry(
               "report..",
@@ -104,6 +111,29 @@ class PackageArrowsTest {
         .should()
         .dependOnClassesThat()
         .resideInAPackage(full("cli.."))
+        .check(MAIN);
+  }
+
+  @Test
+  @DisplayName("only the search knows the optimiser's library, only the test source knows JUnit")
+  void librariesStayWhereTheyBelong() {
+    knownOnlyBy("hunt..", "org.hipparchus..");
+    knownOnlyBy("junit..", "org.junit..");
+  }
+
+  private static void knownOnlyBy(String ours, String library) {
+    assertTrue(
+        MAIN.stream()
+            .filter(JavaClass.Predicates.resideInAPackage(full(ours)))
+            .flatMap(c -> c.getDirectDependenciesFromSelf().stream())
+            .anyMatch(d -> JavaClass.Predicates.resideInAPackage(library).test(d.getTargetClass())),
+        full(ours) + " uses " + library);
+    noClasses()
+        .that()
+        .resideOutsideOfPackage(full(ours))
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage(library)
         .check(MAIN);
   }
 
@@ -182,6 +212,9 @@ class PackageArrowsTest {
             "loop..",
             "scenario..",
             "campaign..",
+            "hunt..",
+            "timeline..",
+            "junit..",
             "delivery..",
             "report..",
             "cli..");
