@@ -84,8 +84,8 @@ public final class ScenarioRun {
 
   private void perform(TimelineEntry entry) {
     marks.add(new Mark(loop.millis(), Mark.Kind.DEED, entry.text()));
-    if (entry.deed() instanceof Deed.Press press && press.recipe() != null) {
-      composed.expect(press.recipe());
+    if (entry.deed() instanceof Deed.Press press) {
+      composed.expect(press);
     }
     loop.perform(entry.deed());
   }
