@@ -38,6 +38,23 @@ record Mutation(String name, String type, String method, Edit edit) {
         };
   }
 
+  /** What a call of the given method answers counts as the given truth value. */
+  static Edit takesAnswerFor(String owner, String called, boolean value) {
+    return (next, changed) ->
+        new MethodVisitor(Opcodes.ASM9, next) {
+          @Override
+          public void visitMethodInsn(
+              int opcode, String of, String name, String descriptor, boolean isInterface) {
+            super.visitMethodInsn(opcode, of, name, descriptor, isInterface);
+            if (of.endsWith("/" + owner) && name.equals(called) && descriptor.endsWith(")Z")) {
+              changed.run();
+              super.visitInsn(Opcodes.POP);
+              super.visitInsn(value ? Opcodes.ICONST_1 : Opcodes.ICONST_0);
+            }
+          }
+        };
+  }
+
   /** Every return of an object becomes one of nothing. */
   static Edit answersNothing() {
     return (next, changed) ->

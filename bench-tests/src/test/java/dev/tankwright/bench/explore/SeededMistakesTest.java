@@ -141,6 +141,20 @@ class SeededMistakesTest {
             "none",
             "CYCLE_OUTLASTS_POWER"),
         of(
+            "the guard lets a broken sensor heat",
+            "safety/Guard",
+            "permit",
+            Mutation.takesAnswerFor("Channel", "isValid", true),
+            "cut-off-sensor",
+            "NO_HEAT_WITHOUT_SENSORS"),
+        of(
+            "no reading is too hot",
+            "safety/OverTemperatureMonitor",
+            "holds",
+            no(),
+            "cut-off-sensor",
+            "NO_HEAT_OVER_LIMIT"),
+        of(
             "every recipe is allowed",
             "sequence/RecipeLimits",
             "refusal",

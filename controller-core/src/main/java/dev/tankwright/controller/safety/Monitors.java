@@ -7,9 +7,10 @@ import dev.tankwright.controller.sensing.Measurements;
 /**
  * All monitors. Each says whether its condition is there; the answers are the bits of one word,
  * whose timers run only while one of them is set. Most conditions depend on nothing but pins,
- * readings, drives and setpoint: they are looked at when one of these has changed, and at the end
- * of every window of time in any case. The list serves what is rare; what a scan calls are fields
- * of their own classes, so that it calls each of them directly: a scan must cost nanoseconds.
+ * readings, drives and setpoint: they are looked at when one of these has changed, and after the
+ * end of every window of time in any case. The list serves what is rare; what a scan calls are
+ * fields of their own classes, so that it calls each of them directly: a scan must cost
+ * nanoseconds.
  */
 final class Monitors {
   private final ReadingMonitors readings;
@@ -60,7 +61,7 @@ final class Monitors {
   }
 
   private void look(Watch w, boolean windowOver) {
-    if (windowOver || w.hasNews()) {
+    if (w.hasNews()) {
       w.takeNews();
       standing = readings.look(w) | pins.look(w);
     }

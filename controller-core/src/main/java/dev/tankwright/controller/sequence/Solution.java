@@ -67,9 +67,7 @@ final class Solution {
   }
 
   private void rest(int dtMs) {
-    if (restMs < restMaximumMs) {
-      restMs = Math.min(restMaximumMs, restMs + dtMs);
-    }
+    restMs = Math.min(restMaximumMs, restMs + dtMs);
     if (restMs == restMaximumMs) {
       dues.set(Dues.DEGAS_OWED);
     }

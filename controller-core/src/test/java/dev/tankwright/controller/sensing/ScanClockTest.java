@@ -6,6 +6,7 @@ import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Parameter;
+import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.trace.Requirement;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -85,5 +86,48 @@ class ScanClockTest {
     clock.takeUp(5_000_000);
     assertEquals(10, clock.sense(5_000_010));
     assertFalse(clock.hasJumped());
+  }
+
+  @Test
+  @Requirement("SR-14")
+  @DisplayName("what went astray before a state was captured is over with a good step after it")
+  void goneAstrayBefore() {
+    clock.takeUp(0);
+    clock.sense(-1);
+    ScanClock jumped = carriedOn();
+    assertEquals(10, jumped.sense(10));
+    assertFalse(jumped.hasJumped());
+
+    clock.takeUp(0);
+    for (int i = 0; i < 4; i++) {
+      clock.sense(0);
+    }
+    ScanClock stood = carriedOn();
+    assertEquals(0, stood.goodStepMs(10), "not to be believed yet");
+    assertEquals(10, stood.sense(10));
+    stood.sense(10);
+    assertFalse(stood.isStalled(), "the first scan without a step since");
+  }
+
+  @Test
+  @DisplayName("a step is good up to the longest, and none is no step")
+  void goodSteps() {
+    clock.takeUp(0);
+    assertEquals(0, clock.goodStepMs(0));
+    assertEquals(LONGEST, clock.goodStepMs(LONGEST));
+    assertEquals(0, clock.goodStepMs(LONGEST + 1));
+    assertEquals(0, clock.goodStepMs(-1));
+  }
+
+  /** Another clock with the state of this one, whose counter stands at 0. */
+  private ScanClock carriedOn() {
+    StateWords state = new StateWords(2);
+    state.beginCapture();
+    clock.carry(state);
+    state.beginRestore();
+    ScanClock other = new ScanClock(DeviceProfile.sixLitre());
+    other.carry(state);
+    other.takeUp(0);
+    return other;
   }
 }

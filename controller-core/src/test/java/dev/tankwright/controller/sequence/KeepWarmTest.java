@@ -93,6 +93,16 @@ class KeepWarmTest {
   }
 
   @Test
+  @DisplayName("after the next cycle it lasts its whole time again, whatever was left of the first")
+  void wholeTimeAgain() {
+    ScanRig rig = completed().advance(40_000).press(Command.ACKNOWLEDGE).start(ScanRig.SHORT);
+    rig.warm(ScanRig.WARM).until(Phase.COMPLETE, 60_000).advance(59_900);
+    assertTrue(rig.outputs.panel.keepingWarm);
+    rig.advance(200);
+    assertFalse(rig.outputs.panel.keepingWarm);
+  }
+
+  @Test
   @DisplayName("it tells in what time it ends: at any time when it has just begun, never when off")
   void endsIn() {
     KeepWarm warm = new KeepWarm(profile, new Dues());

@@ -72,6 +72,18 @@ class SolutionTest {
   }
 
   @Test
+  @DisplayName("a rest counts from the last sound: sounding between two rests begins it anew")
+  void soundEndsARest() {
+    ScanRig rig = ScanRig.in(Phase.COMPLETE, ScanRig.PROFILE.with(Parameter.REST_MAXIMUM, 60_000));
+    rig.advance(40_000).press(Command.ACKNOWLEDGE).start(ScanRig.SHORT);
+    rig.until(Phase.CLEANING, 100).until(Phase.COMPLETE, 40_000);
+    rig.advance(59_900);
+    assertFalse(rig.outputs.panel.degasOwed);
+    rig.advance(200);
+    assertTrue(rig.outputs.panel.degasOwed);
+  }
+
+  @Test
   @DisplayName("a splash over the minimum contact is no refill")
   void splashIsNoRefill() {
     ScanRig rig = ScanRig.in(Phase.COMPLETE).press(Command.ACKNOWLEDGE);
