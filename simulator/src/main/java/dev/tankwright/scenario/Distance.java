@@ -36,6 +36,11 @@ final class Distance {
     return measured;
   }
 
+  /** True when numbers of different units are compared. */
+  boolean isMixed() {
+    return mixed;
+  }
+
   /** The distance now, to be weighed against other moments of the same condition. */
   double weight(SignalSource source) {
     return mixed ? share(condition, source) : condition.robustness(source);

@@ -38,11 +38,11 @@ final class EventuallyWatch implements RequirementWatch {
     if (first.isTaken() && !byDistance) {
       return;
     }
-    if (!first.isTaken() && condition.holds(source)) {
+    double missing = measured ? shortfall.step(millis, source) : 0;
+    // Only at the limit itself, or without a number, does the distance not say what holds.
+    boolean holds = missing < 0 || (missing == 0 && condition.holds(source));
+    if (holds && !first.isTaken()) {
       first.take(millis, source);
-    }
-    if (measured) {
-      shortfall.step(millis, source);
     }
   }
 

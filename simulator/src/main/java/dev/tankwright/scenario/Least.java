@@ -5,14 +5,18 @@ import java.util.OptionalDouble;
 
 /** The least {@link Distance} of a condition over the steps that were shown, and when it was. */
 final class Least {
+  private final Condition condition;
   private final Distance distance;
+  private final boolean mixed;
   private final Observation at;
   private double weight = Double.POSITIVE_INFINITY;
   private double told = Double.POSITIVE_INFINITY;
   private String unit = "";
 
   Least(Condition condition) {
+    this.condition = condition;
     distance = new Distance(condition);
+    mixed = distance.isMixed();
     at = new Observation(condition);
   }
 
@@ -22,7 +26,7 @@ final class Least {
 
   /** Looks at one step, and says how far the condition is from changing in it. */
   double step(long millis, SignalSource source) {
-    double now = distance.weight(source);
+    double now = mixed ? distance.weight(source) : condition.robustness(source);
     if (now < weight) {
       weight = now;
       told = distance.told(source);

@@ -1,19 +1,25 @@
 package dev.tankwright.scenario;
 
+import dev.tankwright.loop.Signal;
 import dev.tankwright.loop.SignalSource;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * How far a condition that must always hold is from failing in time: by how much any of its signals
  * could have come later. Each comparison counts for as long as it has been what it is, positive
  * while true and negative while false; {@code and} takes the lesser, {@code or} the greater. That
  * is the left time robustness of Donzé and Maler (FORMATS 2010; cited from memory). What has not
- * changed since the run began counts as infinitely far. Allocates nothing once made; not
- * thread-safe.
+ * changed since the run began counts as infinitely far. For conditions of switches and words alone.
+ * Allocates nothing once made; not thread-safe.
  */
 final class TimeDistance {
   private final Condition condition;
+  private final Signal[] signals;
+  private final double[] values;
   private final Condition[] leaves;
   private final boolean[] truth;
   private final boolean[] changed;
@@ -33,6 +39,12 @@ final class TimeDistance {
     truth = new boolean[leaves.length];
     changed = new boolean[leaves.length];
     since = new long[leaves.length];
+    Set<Signal> named = EnumSet.noneOf(Signal.class);
+    condition.visit(named::add);
+    signals = named.toArray(Signal[]::new);
+    values = new double[signals.length];
+    // Unlike every value, so that the first step is a change.
+    Arrays.fill(values, Double.NaN);
   }
 
   private static void collect(Condition part, List<Condition> leaves) {
@@ -51,22 +63,31 @@ final class TimeDistance {
 
   /** Looks at one step, and says whether the condition holds in it. */
   boolean step(long millis, SignalSource source) {
-    boolean news = !begun;
+    for (int i = 0; i < signals.length; i++) {
+      // Compared as values: most steps are done with one reading for each signal.
+      if (source.value(signals[i]) != values[i]) {
+        return change(millis, source);
+      }
+    }
+    return holds;
+  }
+
+  private boolean change(long millis, SignalSource source) {
+    if (begun) {
+      judge(millis);
+    }
+    for (int i = 0; i < signals.length; i++) {
+      values[i] = source.value(signals[i]);
+    }
     for (int i = 0; i < leaves.length; i++) {
       boolean now = leaves[i].holds(source);
       if (now != truth[i]) {
-        if (begun && !news) {
-          judge(millis);
-        }
-        news = true;
         changed[i] = begun;
         since[i] = millis;
         truth[i] = now;
       }
     }
-    if (news) {
-      settle(millis, source);
-    }
+    settle(millis, source);
     return holds;
   }
 
