@@ -45,8 +45,10 @@ class CampaignProgressTest {
     assertEquals(80, terminal.toString().split("\r", -1).length - 1);
     assertTrue(terminal.toString().contains("campaign: 200 of 1000 cases, 20 per second"));
     assertEquals(
-        "campaign: 200 of 1000 cases, 20 per second, 40 s left\n"
-            + "campaign: 400 of 1000 cases, 20 per second, 30 s left\n",
+        """
+        campaign: 200 of 1000 cases, 20 per second, 40 s left
+        campaign: 400 of 1000 cases, 20 per second, 30 s left
+        """,
         pipe.toString().replace(System.lineSeparator(), "\n"));
   }
 }
