@@ -9,16 +9,16 @@ import java.util.Locale;
 final class ExplorationText {
   private ExplorationText() {}
 
-  static String of(List<SetResult> results, double seconds) {
-    StringBuilder text = new StringBuilder();
-    text.append(row("faulty parts", "states", "transitions", "depth", "B/state", "result"));
-    for (SetResult result : results) {
-      text.append(set(result));
-    }
+  static String head() {
+    return row("faulty parts", "states", "transitions", "depth", "B/state", "result");
+  }
+
+  /** All sets together. */
+  static String sum(List<SetResult> results, double seconds) {
     long states = results.stream().mapToLong(SetResult::states).sum();
     long transitions = results.stream().mapToLong(SetResult::transitions).sum();
     long bytes = results.stream().mapToLong(SetResult::bytes).sum();
-    text.append(
+    String sum =
         String.format(
             Locale.ROOT,
             "%d sets, %d states, %d transitions in %.1f s, %.2f million per second, %.1f bytes per"
@@ -28,11 +28,12 @@ final class ExplorationText {
             transitions,
             seconds,
             transitions / seconds / 1e6,
-            (double) bytes / states));
-    return text.append(verdict(results)).toString();
+            (double) bytes / states);
+    return sum + verdict(results);
   }
 
-  private static String set(SetResult result) {
+  /** One set. */
+  static String set(SetResult result) {
     StringBuilder text = new StringBuilder();
     String outcome =
         !result.violations().isEmpty()

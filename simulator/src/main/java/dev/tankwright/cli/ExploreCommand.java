@@ -73,6 +73,15 @@ final class ExploreCommand implements Callable<Integer> {
       description = "Leave out the pairs of faulty parts and the finer classes.")
   private boolean quick;
 
+  @CommandLine.Option(
+      names = "--faulty",
+      paramLabel = "PART",
+      split = ",",
+      description =
+          "Explore this set of faulty parts alone, such as control-sensor,counter; 'none' is the"
+              + " set without any.")
+  private List<String> faulty = List.of();
+
   /** Measures by the machine's own clock. */
   ExploreCommand() {
     this(System::nanoTime);
@@ -88,21 +97,39 @@ final class ExploreCommand implements Callable<Integer> {
     require(limit >= 1, "--limit", limit);
     require(threads >= 1, "--threads", threads);
     Exploration exploration = new Exploration(limits(), limit);
-    List<Plan> plans = quick ? Plan.quick() : Plan.whole();
+    List<Plan> plans = plans();
     Console console = new Console(spec.commandLine(), false);
     long began = nanoseconds.getAsLong();
+    PrintWriter print = spec.commandLine().getOut();
+    print.print(ExplorationText.head());
+    print.flush();
     int[] done = {0};
-    console.progress().say("explore: set 0 of " + plans.size());
+    console.progress().say("explore: set 1 of " + plans.size());
     List<SetResult> results =
         exploration.explore(
             plans,
             threads,
-            result -> console.progress().say("explore: set " + ++done[0] + " of " + plans.size()));
+            result -> {
+              console.progress().clear();
+              print.print(ExplorationText.set(result));
+              print.flush();
+              console.progress().say("explore: set " + (++done[0] + 1) + " of " + plans.size());
+            });
     console.progress().clear();
     double seconds = (nanoseconds.getAsLong() - began) / 1e9;
-    PrintWriter print = spec.commandLine().getOut();
-    print.print(ExplorationText.of(results, seconds));
+    print.print(ExplorationText.sum(results, seconds));
     return verdict(results, exploration, print);
+  }
+
+  private List<Plan> plans() throws BadInputException {
+    if (faulty.isEmpty()) {
+      return quick ? Plan.quick() : Plan.whole();
+    }
+    try {
+      return List.of(Plan.of(faulty));
+    } catch (IllegalArgumentException e) {
+      throw new BadInputException("tankwright: --faulty: " + e.getMessage());
+    }
   }
 
   private int verdict(List<SetResult> results, Exploration exploration, PrintWriter print) {

@@ -7,8 +7,10 @@ import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -48,9 +50,13 @@ final class Choices {
     this.detail = detail;
     temperatures = new Temperatures(profile, detail);
     keys = keys(profile);
-    Set<Choice> set = new LinkedHashSet<>();
-    nominal().forEach(choice -> set.addAll(freed(choice, faulty)));
-    all = List.copyOf(set);
+    // Keys last: most of them do nothing, so neighbours in the list lead to the same state.
+    Map<Choice, Set<Choice>> byPins = new LinkedHashMap<>();
+    nominal().stream()
+        .flatMap(choice -> freed(choice, faulty).stream())
+        .forEach(
+            c -> byPins.computeIfAbsent(c.withKey(Key.NONE), k -> new LinkedHashSet<>()).add(c));
+    all = byPins.values().stream().flatMap(Set::stream).toList();
     following = new int[detail.isGradual() ? temperatures.count() : 1][];
     silent = new int[following.length][];
     boolean free = faulty.contains(Part.COMMANDS);
@@ -83,7 +89,6 @@ final class Choices {
     List<Choice> nominal = new ArrayList<>();
     for (int temperature = 0; temperature < temperatures.count(); temperature++) {
       for (int pins = 0; pins < PINS; pins++) {
-        // Keys last: most of them do nothing, so neighbours in the list lead to the same state.
         for (Key key : keys) {
           Choice choice = nominal(temperature, pins, key);
           boolean between = choice.minimum() && !choice.fillMark();

@@ -12,6 +12,11 @@ public enum Detail {
    */
   COARSE,
   /**
+   * As {@link #COARSE}, and a faulty sensor reads too cold, too hot or open: for sensors that are
+   * faulty together with another part.
+   */
+  SPARSE,
+  /**
    * As {@link #COARSE}, and the bath warms and cools only from a class to its neighbour, so that
    * its class is part of the state.
    */

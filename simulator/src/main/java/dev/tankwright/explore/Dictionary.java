@@ -13,10 +13,6 @@ final class Dictionary {
 
   /** Code of a value, which is new if need be. */
   int code(int value) {
-    // Most words hold what they held most of the time.
-    if (count > 0 && values[0] == value) {
-      return 0;
-    }
     int mask = table.length - 1;
     int at = ((value * GOLDEN) >>> 8) & mask;
     while (table[at] != EMPTY) {
@@ -56,6 +52,13 @@ final class Dictionary {
     int[] table = new int[length];
     Arrays.fill(table, EMPTY);
     return table;
+  }
+
+  /** Puts the first values where they are wanted; the very first in the place of missing ones. */
+  void first(int[] into, int at, int number) {
+    for (int code = 0; code < number; code++) {
+      into[at + code] = code < count ? values[code] : values[0];
+    }
   }
 
   int value(int code) {

@@ -51,7 +51,7 @@ public final class Exploration {
    * Explores many sets.
    *
    * @param threads how many at a time, at least 1
-   * @param done told each result as it comes, by one thread at a time, in no fixed order
+   * @param done told each result in the order of the plans, as soon as those before it are there
    * @return the results in the order of the plans
    */
   public List<SetResult> explore(List<Plan> plans, int threads, Consumer<SetResult> done) {
@@ -59,27 +59,22 @@ public final class Exploration {
     try {
       List<Future<SetResult>> running = new ArrayList<>();
       for (Plan plan : plans) {
-        running.add(
-            workers.submit(
-                () -> {
-                  SetResult result = explore(plan);
-                  synchronized (this) {
-                    done.accept(result);
-                  }
-                  return result;
-                }));
+        running.add(workers.submit(() -> explore(plan)));
       }
-      return results(running);
+      return results(running, done);
     } finally {
       workers.shutdownNow();
     }
   }
 
-  private static List<SetResult> results(List<Future<SetResult>> running) {
+  private static List<SetResult> results(
+      List<Future<SetResult>> running, Consumer<SetResult> done) {
     List<SetResult> results = new ArrayList<>();
     for (Future<SetResult> future : running) {
       try {
-        results.add(future.get());
+        SetResult result = future.get();
+        results.add(result);
+        done.accept(result);
       } catch (InterruptedException e) {
         Thread.currentThread().interrupt();
         throw new IllegalStateException("the exploration was interrupted", e);

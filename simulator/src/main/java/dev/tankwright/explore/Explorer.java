@@ -17,9 +17,6 @@ import java.util.Map;
 final class Explorer {
   private static final int TOLD_WORDS = 6;
 
-  /** A state with more faults that stop is judged, but not gone on from. */
-  private static final int MOST_FAULTS = 1;
-
   private final DeviceProfile profile;
   private final Plan plan;
   private final Limits limits;
@@ -31,13 +28,8 @@ final class Explorer {
   private final Origins origins = new Origins();
   private final Map<Rule, int[]> broken = new EnumMap<>(Rule.class);
   private StateSet states;
-  private Successors successors;
   private Mirrors mirrors;
-  private int size;
-  private int[] before;
-  private int last;
   private long transitions;
-  private int edge;
 
   /**
    * How far an exploration goes.
@@ -64,14 +56,11 @@ final class Explorer {
   }
 
   SetResult explore() {
-    mirrors = Mirrors.find(new Bench(profile, choices), choices);
+    mirrors = Mirrors.find(new Bench(profile, choices), choices, plan.keyLasts());
     bench.start(from);
-    size = from.size();
-    before = new int[size];
-    states = new StateSet(size);
-    successors = new Successors(from.size());
-    mirrors.settle(from.words());
-    states.add(from.words());
+    states = new StateSet(from.size());
+    mirrors.settle(from.words(), false);
+    states.addFirst(from.words());
     origins.reached(0, Origins.NOWHERE, 0);
     int next = 0;
     while (next < states.count() && states.count() <= limits.states() && !isDone()) {
@@ -93,22 +82,15 @@ final class Explorer {
 
   /** Looks at everything that can follow a state. */
   private void expand(int state) {
-    states.get(state, from.words());
+    states.follow(state, from.words());
     bench.look(from);
     int temperature = bench.world().temperature();
     Phase phase = bench.watch().phase();
     int back = recovery.choice(temperature, phase, bench.world().isPressed());
-    if (bench.watch().stoppingFaults() > MOST_FAULTS) {
-      origins.recovers(state, Origins.ARRIVED);
-      edge++;
-      return;
-    }
     boolean arrived = phase == Phase.STANDBY || bench.watch().needsService();
     if (arrived) {
       origins.recovers(state, Origins.ARRIVED);
     }
-    successors.clear();
-    last = Origins.NOWHERE;
     int[] following = choices.after(temperature, bench.world().isPressed());
     for (int choice : following) {
       int target = follow(state, choice);
@@ -126,30 +108,17 @@ final class Explorer {
       note(rule, state, choice);
       return Origins.NOWHERE;
     }
-    int[] words = to.words();
-    mirrors.settle(words);
-    if (last < 0 || !Arrays.equals(words, 0, size, before, 0, size)) {
-      last = find(words, state, choice);
-    }
-    if (last == state) {
-      bench.stay();
-    }
-    return last;
-  }
-
-  private int find(int[] words, int state, int choice) {
-    System.arraycopy(words, 0, before, 0, size);
-    int known = successors.find(words);
-    if (known >= 0) {
-      return known;
-    }
-    int added = states.add(words);
-    int target = added >= 0 ? added : -1 - added;
+    mirrors.settle(to.words(), bench.world().isPressed());
+    int added = states.add(from.words(), to.words());
     if (added >= 0) {
       origins.reached(added, state, choice);
+      return added;
     }
-    successors.put(words, target);
-    return target;
+    int known = -1 - added;
+    if (known == state) {
+      bench.stay();
+    }
+    return known;
   }
 
   private void note(Rule rule, int state, int choice) {
@@ -167,7 +136,6 @@ final class Explorer {
     return new SetResult(
         plan.text(),
         states.count(),
-        edge,
         transitions,
         origins.depth(states.count() - 1),
         states.bytes() + origins.bytes(),

@@ -3,6 +3,8 @@ package dev.tankwright.explore;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A part that can be faulty: what it says is then free in every scan. */
 public enum Part {
@@ -39,6 +41,28 @@ public enum Part {
   /** Name in lists, for example {@code control-sensor}. */
   public String key() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /**
+   * The part of a name.
+   *
+   * @throws IllegalArgumentException with the names that there are, when there is no such part
+   */
+  static Part of(String key) {
+    return Stream.of(values())
+        .filter(part -> part.key().equals(key))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException(unknown(key)));
+  }
+
+  private static String unknown(String key) {
+    String known = Stream.of(values()).map(Part::key).collect(Collectors.joining(", "));
+    return "'" + key + "' is no part; known are " + known;
+  }
+
+  /** Whether it is one of the two temperature sensors. */
+  boolean isSensor() {
+    return this == CONTROL_SENSOR || this == CUT_OFF_SENSOR;
   }
 
   /** Everything that the world can do instead of the given choice when this part is faulty. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * One exploration of a plan.
@@ -15,6 +16,27 @@ public record Plan(Set<Part> faulty, Detail detail) {
   /** Keeps its own copy of the set. */
   public Plan {
     faulty = Set.copyOf(faulty);
+  }
+
+  /** Name of the set without a faulty part. */
+  private static final String NONE = "none";
+
+  /**
+   * The set of the named parts, in the world in which {@link #whole()} explores it.
+   *
+   * @param parts names of one part or of several, or {@code none} alone
+   * @throws IllegalArgumentException with the names that there are, when one is not known
+   */
+  public static Plan of(List<String> parts) {
+    if (parts.equals(List.of(NONE))) {
+      return new Plan(Set.of(), Detail.COARSE);
+    }
+    return faulty(parts.stream().map(Part::of).collect(Collectors.toSet()));
+  }
+
+  private static Plan faulty(Set<Part> parts) {
+    boolean sparse = parts.size() > 1 && parts.stream().anyMatch(Part::isSensor);
+    return new Plan(parts, sparse ? Detail.SPARSE : Detail.COARSE);
   }
 
   /** No faulty part, and each alone, in the coarse world. */
@@ -29,7 +51,7 @@ public record Plan(Set<Part> faulty, Detail detail) {
 
   /**
    * The fine and the gradual world without a faulty part, and the coarse one with none, each, and
-   * each two.
+   * each two; two of which one is a sensor in the sparse one.
    */
   public static List<Plan> whole() {
     List<Plan> plans = new ArrayList<>();
@@ -39,7 +61,7 @@ public record Plan(Set<Part> faulty, Detail detail) {
     for (Part one : Part.values()) {
       for (Part other : Part.values()) {
         if (one.compareTo(other) < 0) {
-          plans.add(new Plan(Set.of(one, other), Detail.COARSE));
+          plans.add(faulty(Set.of(one, other)));
         }
       }
     }
@@ -48,11 +70,19 @@ public record Plan(Set<Part> faulty, Detail detail) {
 
   /** The set in words, in a fixed order, and the world unless it is the coarse one. */
   public String text() {
-    return (faulty.isEmpty() ? "none" : joined()) + detail.suffix();
+    return (faulty.isEmpty() ? NONE : joined()) + detail.suffix();
   }
 
   private String joined() {
     return String.join(" and ", EnumSet.copyOf(faulty).stream().map(Part::key).toList());
+  }
+
+  /**
+   * Whether which key was pressed last may matter for longer than a scan: where keys follow each
+   * other at once, or the counter stands still.
+   */
+  boolean keyLasts() {
+    return faulty.contains(Part.COMMANDS) || faulty.contains(Part.COUNTER);
   }
 
   Set<Part> ordered() {

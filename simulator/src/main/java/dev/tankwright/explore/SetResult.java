@@ -7,7 +7,6 @@ import java.util.List;
  *
  * @param faulty the set in words
  * @param states states that can be reached
- * @param edge how many of them were judged but not gone on from, with two or more faults that stop
  * @param transitions scans that were looked at
  * @param depth scans from power-up to the state that is furthest away
  * @param bytes memory that the states took
@@ -18,7 +17,6 @@ import java.util.List;
 public record SetResult(
     String faulty,
     int states,
-    int edge,
     long transitions,
     int depth,
     long bytes,

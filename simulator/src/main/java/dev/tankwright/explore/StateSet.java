@@ -6,66 +6,115 @@ import java.util.Arrays;
  * Every state that was seen, packed exactly: each word becomes its code in a dictionary of its own,
  * in as many bits as there are values. A state is compared in full, never by its hash alone. States
  * are numbered in the order in which they were added, from 0. One thread.
+ *
+ * <p>A state that follows another differs from it in few words, so only these are packed anew.
  */
 final class StateSet {
   private static final int EMPTY = -1;
+  private static final int NONE = -1;
   private static final int FIRST_CAPACITY = 1 << 10;
 
-  private final Dictionary[] words;
-  private int[] longOf;
-  private int[] shiftOf;
-  private long[] maskOf;
+  private final int wordCount;
+  private final Packing packing;
+  private final Successors successors = new Successors();
   private int stride;
   private long[] packed;
   private int[] table;
+  private long[] parent;
   private long[] key;
-  private final int[] codes;
+  private final int[] lastWords;
+  private int last = NONE;
+  private int from;
   private int count;
 
   /** Makes an empty set of states with that many words each. */
   StateSet(int wordCount) {
-    words = new Dictionary[wordCount];
-    for (int i = 0; i < wordCount; i++) {
-      words[i] = new Dictionary();
-    }
-    codes = new int[wordCount];
-    layOut();
+    this.wordCount = wordCount;
+    packing = new Packing(wordCount);
+    lastWords = new int[wordCount];
+    settle();
     packed = new long[FIRST_CAPACITY * stride];
     table = emptyTable(2 * FIRST_CAPACITY);
   }
 
-  /** Places every word's bits; none lies across the border of a long. */
-  private void layOut() {
-    int n = words.length;
-    longOf = new int[n];
-    shiftOf = new int[n];
-    maskOf = new long[n];
-    int at = 0;
-    int used = 0;
-    for (int i = 0; i < n; i++) {
-      int bits = words[i].bits();
-      if (used + bits > Long.SIZE) {
-        at++;
-        used = 0;
-      }
-      longOf[i] = at;
-      shiftOf[i] = used & (Long.SIZE - 1);
-      maskOf[i] = bits == 0 ? 0 : -1L >>> (Long.SIZE - bits);
-      used += bits;
-    }
-    stride = at + 1;
+  private void settle() {
+    stride = packing.stride();
+    parent = new long[stride];
     key = new long[stride];
   }
 
+  /** Adds the first state. */
+  void addFirst(int[] state) {
+    packing.learn(state);
+    repack();
+    packing.pack(state, key);
+    add();
+  }
+
   /**
-   * Adds a state, or finds it.
+   * What is added next follows this state.
    *
+   * @param words where its words are put
+   */
+  void follow(int state, int[] words) {
+    from = state;
+    System.arraycopy(packed, state * stride, parent, 0, stride);
+    packing.unpack(parent, words);
+    successors.clear(stride);
+    last = NONE;
+  }
+
+  /**
+   * Adds a state that follows, or finds it.
+   *
+   * @param before words of the state that it follows
    * @return its number when it is new, or {@code -1 - number} when it was there
    */
-  int add(int[] state) {
-    encode(state);
+  int add(int[] before, int[] state) {
+    if (last >= 0 && Arrays.equals(state, 0, wordCount, lastWords, 0, wordCount)) {
+      return -1 - last;
+    }
+    System.arraycopy(state, 0, lastWords, 0, wordCount);
+    pack(before, state);
+    int known = successors.find(key);
+    if (known >= 0) {
+      last = known;
+      return -1 - known;
+    }
+    int added = add();
+    last = added >= 0 ? added : -1 - added;
+    successors.put(key, last);
+    return added;
+  }
+
+  private void pack(int[] before, int[] state) {
+    System.arraycopy(parent, 0, key, 0, stride);
+    int at = 0;
+    int step = Arrays.mismatch(before, 0, wordCount, state, 0, wordCount);
+    while (step >= 0) {
+      at += step;
+      int code = packing.code(at, state[at]);
+      if (!packing.fits(at, code)) {
+        outgrow(state);
+        return;
+      }
+      packing.replace(at, code, key);
+      at++;
+      step = Arrays.mismatch(before, at, wordCount, state, at, wordCount);
+    }
+  }
+
+  private void outgrow(int[] state) {
+    packing.learn(state);
+    repack();
+    System.arraycopy(packed, from * stride, parent, 0, stride);
+    packing.pack(state, key);
+    successors.clear(stride);
+  }
+
+  private int add() {
     int mask = table.length - 1;
-    int at = hash(key, 0) & mask;
+    int at = Packing.hash(key, 0, stride) & mask;
     while (table[at] != EMPTY) {
       if (isKeyAt(table[at] * stride)) {
         return -1 - table[at];
@@ -99,37 +148,10 @@ final class StateSet {
     return true;
   }
 
-  private void encode(int[] state) {
-    boolean outgrown = false;
-    for (int i = 0; i < codes.length; i++) {
-      int code = words[i].code(state[i]);
-      codes[i] = code;
-      outgrown |= code > maskOf[i];
-    }
-    if (outgrown) {
-      repack();
-    }
-    Arrays.fill(key, 0);
-    for (int i = 0; i < codes.length; i++) {
-      key[longOf[i]] |= (long) codes[i] << shiftOf[i];
-    }
-  }
-
   /** Gives every word the bits that it needs now. */
   private void repack() {
-    int[] oldLong = longOf;
-    int[] oldShift = shiftOf;
-    long[] oldMask = maskOf;
-    int oldStride = stride;
-    long[] old = packed;
-    layOut();
-    packed = new long[Math.max(FIRST_CAPACITY, count + (count >> 2)) * stride];
-    for (int state = 0; state < count; state++) {
-      for (int i = 0; i < codes.length; i++) {
-        long code = (old[state * oldStride + oldLong[i]] >>> oldShift[i]) & oldMask[i];
-        packed[state * stride + longOf[i]] |= code << shiftOf[i];
-      }
-    }
+    packed = packing.relay(packed, count, Math.max(FIRST_CAPACITY, count + (count >> 2)));
+    settle();
     Arrays.fill(table, EMPTY);
     refill(count);
   }
@@ -137,7 +159,7 @@ final class StateSet {
   private void refill(int states) {
     int mask = table.length - 1;
     for (int state = 0; state < states; state++) {
-      int at = hash(packed, state * stride) & mask;
+      int at = Packing.hash(packed, state * stride, stride) & mask;
       while (table[at] != EMPTY) {
         at = (at + 1) & mask;
       }
@@ -145,27 +167,10 @@ final class StateSet {
     }
   }
 
-  private int hash(long[] from, int base) {
-    long h = 0;
-    for (int i = 0; i < stride; i++) {
-      h = (h ^ from[base + i]) * 0x9E3779B97F4A7C15L;
-      h ^= h >>> 32;
-    }
-    return (int) (h ^ (h >>> 16));
-  }
-
   private static int[] emptyTable(int length) {
     int[] table = new int[length];
     Arrays.fill(table, EMPTY);
     return table;
-  }
-
-  /** Gives a state its words back. */
-  void get(int state, int[] into) {
-    int base = state * stride;
-    for (int i = 0; i < codes.length; i++) {
-      into[i] = words[i].value((int) ((packed[base + longOf[i]] >>> shiftOf[i]) & maskOf[i]));
-    }
   }
 
   /** How many states there are. */
@@ -180,10 +185,10 @@ final class StateSet {
 
   /** The distinct values of a word. */
   Dictionary word(int index) {
-    return words[index];
+    return packing.word(index);
   }
 
   int wordCount() {
-    return words.length;
+    return wordCount;
   }
 }

@@ -3,71 +3,43 @@ package dev.tankwright.explore;
 import java.util.Arrays;
 
 /**
- * The few distinct states that follow one state, as raw words: most choices of the world lead to
- * the same ones, and are found here before any packing. Compared in full. One thread.
+ * The few distinct states that follow one state, packed: most choices of the world lead to the same
+ * ones, and are found here near at hand, before all states are searched. One thread.
  */
 final class Successors {
-  private static final int SLOTS = 1 << 13;
-  private static final int ODD = 0x01000193;
+  private static final int SLOTS = 1 << 9;
+  private static final int NONE = -1;
 
-  private final int size;
-  private final int[] factors;
   private final int[] stamp = new int[SLOTS];
-  private final int[] entry = new int[SLOTS];
-  private int[] words;
-  private int[] targets = new int[64];
+  private final int[] targets = new int[SLOTS];
+  private long[] keys = new long[SLOTS];
+  private int stride = 1;
   private int epoch;
-  private int count;
   private int slot;
 
-  Successors(int size) {
-    this.size = size;
-    words = new int[64 * size];
-    factors = new int[size];
-    int factor = ODD;
-    for (int i = 0; i < size; i++) {
-      factor = (factor * 0x915F77F5) | 1;
-      factors[i] = factor;
-    }
-  }
-
-  /** Forgets all. */
-  void clear() {
+  /** Forgets all; what comes next takes so many longs. */
+  void clear(int longs) {
     epoch++;
-    count = 0;
+    if (longs != stride) {
+      stride = longs;
+      keys = new long[SLOTS * longs];
+    }
   }
 
-  /** The state that these words were found to be, or -1 when they are new here. */
-  int find(int[] state) {
-    int h = 0;
-    for (int i = 0; i < size; i++) {
-      h += state[i] * factors[i];
+  /** The state that this one was found to be, or -1 when it is not known here. */
+  int find(long[] key) {
+    slot = Packing.hash(key, 0, stride) & (SLOTS - 1);
+    if (stamp[slot] != epoch) {
+      return NONE;
     }
-    int at = (h ^ (h >>> 15)) & (SLOTS - 1);
-    while (stamp[at] == epoch) {
-      int base = entry[at] * size;
-      if (Arrays.equals(words, base, base + size, state, 0, size)) {
-        return targets[entry[at]];
-      }
-      at = (at + 1) & (SLOTS - 1);
-    }
-    slot = at;
-    return -1;
+    int base = slot * stride;
+    return Arrays.equals(keys, base, base + stride, key, 0, stride) ? targets[slot] : NONE;
   }
 
-  /** Keeps words that {@link #find} has just not found. */
-  void put(int[] state, int target) {
-    if (count == targets.length) {
-      if (2 * count > SLOTS / 2) {
-        return;
-      }
-      targets = Arrays.copyOf(targets, 2 * count);
-      words = Arrays.copyOf(words, 2 * count * size);
-    }
+  /** Keeps a state that {@link #find} has just not found, instead of another one if need be. */
+  void put(long[] key, int target) {
     stamp[slot] = epoch;
-    entry[slot] = count;
-    targets[count] = target;
-    System.arraycopy(state, 0, words, count * size, size);
-    count++;
+    targets[slot] = target;
+    System.arraycopy(key, 0, keys, slot * stride, stride);
   }
 }

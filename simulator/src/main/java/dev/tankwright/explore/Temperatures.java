@@ -21,11 +21,13 @@ final class Temperatures {
 
   private final int setpointMilliC;
   private final int[] counts;
+  private final boolean sparse;
 
   Temperatures(DeviceProfile profile, Detail detail) {
     int band = profile.get(Parameter.DEAD_BAND);
     int limit = profile.get(Parameter.CUT_OFF_LIMIT);
     int released = limit - profile.get(Parameter.CUT_OFF_RELEASE);
+    sparse = detail == Detail.SPARSE;
     setpointMilliC = profile.get(Parameter.SETPOINT_MAXIMUM);
     int overshot = setpointMilliC + profile.get(Parameter.OVERSHOOT_LIMIT);
     PinLimits pins = new PinLimits(profile);
@@ -60,6 +62,9 @@ final class Temperatures {
 
   /** Every reading that a faulty sensor can give. */
   int[] faultyCounts() {
+    if (sparse) {
+      return new int[] {counts[0], counts[counts.length - 1], OPEN};
+    }
     int[] all = Arrays.copyOf(counts, counts.length + 2);
     all[counts.length] = OPEN;
     all[counts.length + 1] = SHORT;

@@ -203,11 +203,6 @@ public final class RuleWatch implements NoticeRing.Taker {
     return (latched & FaultRules.SERVICE) != 0;
   }
 
-  /** How many faults that stop are announced and not cleared. */
-  public int stoppingFaults() {
-    return Integer.bitCount(latched & FaultRules.STOPPING);
-  }
-
   /** Writes or reads what outlasts a scan. */
   public void carry(StateWords state) {
     phase = Phase.of(state.carry(phase.ordinal()));

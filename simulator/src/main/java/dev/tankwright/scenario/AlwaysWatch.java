@@ -5,10 +5,12 @@ import java.util.OptionalDouble;
 
 /**
  * Judges a condition that must hold in every step, or in every step of a situation. The margin is
- * the least distance of its numbers; where a switch or a word decides, the time by which a signal
- * could have come later.
+ * the least distance of its numbers; where it has none, the time by which a signal could have come
+ * later; where it has and a switch or a word broke it, the longest time for which it was broken.
  */
 final class AlwaysWatch implements RequirementWatch {
+  private static final long NONE = -1;
+
   private final Verdicts verdicts;
   private final Condition condition;
   private final Condition during;
@@ -16,6 +18,8 @@ final class AlwaysWatch implements RequirementWatch {
   private final TimeDistance times;
   private final boolean measured;
   private final Observation firstBreach;
+  private long brokenSince = NONE;
+  private long longestBreach;
   private long steps;
   private long breaches;
 
@@ -31,8 +35,7 @@ final class AlwaysWatch implements RequirementWatch {
     this.during = during;
     numbers = new Least(condition);
     measured = numbers.distance().isMeasured();
-    boolean timed = numbers.distance().isDecidedByOthers();
-    times = timed ? new TimeDistance(scoped(condition, during)) : null;
+    times = measured ? null : new TimeDistance(scoped(condition, during));
     firstBreach = new Observation(scoped(condition, during));
   }
 
@@ -42,18 +45,30 @@ final class AlwaysWatch implements RequirementWatch {
 
   @Override
   public void step(long millis, SignalSource source) {
-    boolean unbroken = times != null && times.step(millis, source);
-    if (during != null && !during.holds(source)) {
-      return;
+    boolean asked = during == null || during.holds(source);
+    boolean unbroken = times == null ? !asked || holds(millis, source) : times.step(millis, source);
+    if (asked) {
+      steps++;
     }
-    steps++;
-    double distance = measured ? numbers.step(millis, source) : 0;
-    if (times == null) {
-      // Numbers with a positive distance hold: most steps are done with one evaluation.
-      unbroken = distance > 0 || condition.holds(source);
+    if (!unbroken) {
+      breaks(millis, source);
+    } else if (brokenSince != NONE) {
+      longestBreach = Math.max(longestBreach, millis - brokenSince);
+      brokenSince = NONE;
     }
-    if (!unbroken && breaches++ == 0) {
+  }
+
+  /** Numbers with a positive distance hold: most steps are done with one evaluation. */
+  private boolean holds(long millis, SignalSource source) {
+    return numbers.step(millis, source) > 0 || condition.holds(source);
+  }
+
+  private void breaks(long millis, SignalSource source) {
+    if (breaches++ == 0) {
       firstBreach.take(millis, source);
+    }
+    if (brokenSince == NONE) {
+      brokenSince = millis;
     }
   }
 
@@ -67,8 +82,13 @@ final class AlwaysWatch implements RequirementWatch {
     if (margin.isPresent()) {
       return byNumbers(margin.getAsDouble());
     }
-    double least = times == null ? Double.POSITIVE_INFINITY : times.leastMillis(endMillis);
-    return byTime(least);
+    return byTime(times == null ? byBreach(endMillis) : times.leastMillis(endMillis));
+  }
+
+  /** Where a switch broke what numbers also decide: the longest time for which it was broken. */
+  private double byBreach(long endMillis) {
+    long open = brokenSince == NONE ? 0 : endMillis - brokenSince;
+    return breaches == 0 ? Double.POSITIVE_INFINITY : -Math.max(longestBreach, open);
   }
 
   private Verdict byNumbers(double margin) {

@@ -16,12 +16,11 @@ import java.util.OptionalLong;
 
 /** Reads what an entry of the timeline does. */
 final class DeedReader {
-  private static final List<String> DEEDS =
+  static final List<String> DEEDS =
       List.of("command", "lid", "break", "mend", "fill", "basket", "cut-power", "force", "release");
   private static final List<String> RECIPE =
       List.of("programme", "setpoint", "degas", "clean", "chemistry", "chemistry-maximum");
-  private static final List<Command> COMMANDS =
-      List.copyOf(EnumSet.complementOf(EnumSet.of(Command.NONE)));
+  static final List<Command> COMMANDS = List.copyOf(EnumSet.complementOf(EnumSet.of(Command.NONE)));
   private static final List<FoilVerdict> FOILS = List.of(FoilVerdict.MARKED, FoilVerdict.UNMARKED);
   private static final List<String> FOIL_WORDS = FOILS.stream().map(FoilVerdict::name).toList();
   private static final List<String> MOVES =

@@ -16,16 +16,14 @@ final class Distance {
   private final Condition condition;
   private final boolean measured;
   private final boolean mixed;
-  private final boolean decidedByOthers;
   private String unit = "";
 
   Distance(Condition condition) {
     this.condition = condition;
     Set<Signal.Quantity> quantities = EnumSet.noneOf(Signal.Quantity.class);
     condition.visit(signal -> quantities.add(signal.quantity()));
-    boolean switches = quantities.remove(Signal.Quantity.SWITCH);
-    boolean words = quantities.remove(Signal.Quantity.WORD);
-    decidedByOthers = switches || words;
+    quantities.remove(Signal.Quantity.SWITCH);
+    quantities.remove(Signal.Quantity.WORD);
     measured = !quantities.isEmpty();
     mixed = quantities.size() > 1;
     if (measured && !mixed) {
@@ -36,11 +34,6 @@ final class Distance {
   /** True when a number is compared. */
   boolean isMeasured() {
     return measured;
-  }
-
-  /** True when a switch or a word can decide, so that the distance may be infinite. */
-  boolean isDecidedByOthers() {
-    return decidedByOthers;
   }
 
   /** The distance now, to be weighed against other moments of the same condition. */

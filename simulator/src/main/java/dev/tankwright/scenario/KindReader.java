@@ -14,7 +14,7 @@ final class KindReader {
       List.of("always", "never", "within", "eventually", "stays", "until", "count");
 
   /** Which other keys go with which kinds. */
-  private static final Map<String, List<String>> COMPANIONS = new LinkedHashMap<>();
+  static final Map<String, List<String>> COMPANIONS = new LinkedHashMap<>();
 
   static {
     COMPANIONS.put("while", List.of("always", "never"));

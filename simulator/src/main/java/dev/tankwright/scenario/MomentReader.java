@@ -8,11 +8,11 @@ import java.util.regex.Pattern;
 
 /** Reads when an entry of the timeline is due, and how it is repeated. */
 final class MomentReader {
-  private static final List<String> MOMENTS = List.of("at", "on", "when", "then");
+  static final List<String> MOMENTS = List.of("at", "on", "when", "then");
   private static final Pattern TIMES = Pattern.compile("[1-9][0-9]{0,4}");
 
   /** More would drown every report. */
-  private static final long MOST_TIMES = 10_000;
+  static final long MOST_TIMES = 10_000;
 
   private final long durationMillis;
   private final Problems problems;

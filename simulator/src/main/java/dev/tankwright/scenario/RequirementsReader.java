@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 /** Reads the requirements. */
 final class RequirementsReader {
   private static final Pattern ID = Pattern.compile("SR-[0-9]{2}");
-  private static final int LONGEST_NAME = 120;
+  static final int LONGEST_NAME = 120;
 
   private final Problems problems;
   private final Values values;

@@ -9,7 +9,7 @@ import java.util.Optional;
 
 /** Reads what is in the tank: the blocks {@code solution} and {@code load}. */
 final class StockReader {
-  private static final int LONGEST = 80;
+  static final int LONGEST = 80;
 
   private final Problems problems;
   private final Values values;

@@ -11,7 +11,7 @@ import java.util.Optional;
 
 /** Reads the timeline. */
 final class TimelineReader {
-  private static final int LONGEST_NAME = 120;
+  static final int LONGEST_NAME = 120;
 
   private final Problems problems;
   private final Values values;

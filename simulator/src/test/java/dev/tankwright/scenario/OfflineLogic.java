@@ -165,6 +165,16 @@ final class OfflineLogic {
     return least;
   }
 
+  private double longestBreach(Condition c) {
+    double longest = 0;
+    for (int i = 0; i < run.size(); i++) {
+      if (!is(c, i)) {
+        longest = Math.max(longest, (double) ((firstFrom(i, c) - i) * STEP));
+      }
+    }
+    return longest == 0 ? INF : -longest;
+  }
+
   private Answer always(Condition c, Optional<Condition> during) {
     List<Integer> scope = new ArrayList<>();
     for (int i = 0; i < run.size(); i++) {
@@ -181,7 +191,7 @@ final class OfflineLogic {
       return judged(held, least.told, least.unit);
     }
     Condition implied = during.isEmpty() ? c : new Condition.Or(new Condition.Not(during.get()), c);
-    double time = leastTheta(implied);
+    double time = numbers(c).isEmpty() ? leastTheta(implied) : longestBreach(implied);
     return judged(held, time / 1000, Double.isFinite(time) ? "s" : "");
   }
 

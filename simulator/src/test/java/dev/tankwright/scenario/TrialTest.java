@@ -62,7 +62,7 @@ class TrialTest {
         List.of(
             "f:6:5: never exercised: Its trigger never came." + advice,
             "f:7:5: never exercised: 'phase = DRAINING' never held in the run." + advice,
-            "f:8:5: never exercised: Its trigger came at 0.51 s; the run ended before the time was"
+            "f:8:5: never exercised: Its trigger came at 0.5 s; the run ended before the time was"
                 + " over."
                 + advice),
         warnings("", requirements));

@@ -37,6 +37,24 @@ class ExploreCommandTest {
   }
 
   @Test
+  @DisplayName("one set is explored to its end: exit code 0, with what was visited")
+  void oneSet() throws IOException, InterruptedException {
+    Tool.Result result = Tool.run(folder, "explore", "--faulty", "none");
+    assertEquals(0, result.code(), result.err());
+    assertTrue(result.out().contains("1 sets, "), result.out());
+    assertTrue(result.out().contains("no rule broken"), result.out());
+  }
+
+  @Test
+  @DisplayName("a part that is none is refused with the parts that there are")
+  void unknownPart() throws IOException, InterruptedException {
+    Tool.Result result = Tool.run(folder, "explore", "--faulty", "counter,lamp");
+    assertEquals(2, result.code());
+    assertTrue(
+        result.err().contains("'lamp' is no part; known are control-sensor, "), result.err());
+  }
+
+  @Test
   @DisplayName("options out of range are bad input")
   void badOptions() throws IOException, InterruptedException {
     assertEquals(2, Tool.run(folder, "explore", "--threads", "0").code());

@@ -31,6 +31,11 @@ public final class StateWords {
     restoring = true;
   }
 
+  /** True while words are given back: who derives anything from them does it then. */
+  public boolean isRestoring() {
+    return restoring;
+  }
+
   /** Captures the value and gives it back unchanged, or gives back the captured one. */
   public int carry(int value) {
     int index = at;
@@ -45,6 +50,17 @@ public final class StateWords {
   /** As {@link #carry(int)}, for a switch. */
   public boolean carry(boolean value) {
     return carry(value ? 1 : 0) != 0;
+  }
+
+  /** As {@link #carry(int)}, for a row of values. */
+  public void carry(int[] values) {
+    int from = at;
+    at = from + values.length;
+    if (restoring) {
+      System.arraycopy(words, from, values, 0, values.length);
+    } else {
+      System.arraycopy(values, 0, words, from, values.length);
+    }
   }
 
   /** How many words were carried since the last begin. */

@@ -47,7 +47,6 @@ final class DryTankMonitor extends Monitor {
     return !w.measured.isMinimumWet();
   }
 
-  @Override
   void carry(StateWords state) {
     low.carry(state);
   }

@@ -110,8 +110,11 @@ public final class FaultLatch {
 
   /** Captures or restores what outlasts a scan. */
   public void carry(StateWords state) {
-    latched = state.carry(latched);
-    judge();
+    int bits = state.carry(latched);
+    if (bits != latched) {
+      latched = bits;
+      judge();
+    }
   }
 
   private static int bits(Severity severity) {

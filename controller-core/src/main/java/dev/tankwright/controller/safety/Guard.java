@@ -139,6 +139,8 @@ public final class Guard {
   public void carry(StateWords state) {
     monitors.carry(state);
     driven.carry(state);
-    watch.forget();
+    if (state.isRestoring()) {
+      watch.forget();
+    }
   }
 }

@@ -44,7 +44,6 @@ final class HeatUpTimeMonitor extends Monitor {
     return false;
   }
 
-  @Override
   void carry(StateWords state) {
     heatingUpMs = state.carry(heatingUpMs);
   }

@@ -30,8 +30,7 @@ final class HeatingEffectMonitor extends Monitor {
   boolean holds(Watch w) {
     if (!w.driven.heater()) {
       if (onMs != 0 && !w.demand.heatingUp) {
-        onMs = 0;
-        fromMilliC = 0;
+        forget();
       }
       return false;
     }
@@ -42,8 +41,15 @@ final class HeatingEffectMonitor extends Monitor {
     if (onMs < effectTimeMs) {
       return false;
     }
+    int roseMilliK = control.milliC() - fromMilliC;
+    // A temperature that is not compared with any more is forgotten, so that states repeat.
+    forget();
+    return roseMilliK < riseMilliK;
+  }
+
+  private void forget() {
     onMs = 0;
-    return control.milliC() - fromMilliC < riseMilliK;
+    fromMilliC = 0;
   }
 
   /** In what time the effect is judged next, ms. */
@@ -57,7 +63,6 @@ final class HeatingEffectMonitor extends Monitor {
     return false;
   }
 
-  @Override
   void carry(StateWords state) {
     onMs = state.carry(onMs);
     fromMilliC = state.carry(fromMilliC);

@@ -64,8 +64,6 @@ final class HoldTimers {
 
   void carry(StateWords state) {
     running = state.carry(running);
-    for (int at = 0; at < elapsedMs.length; at++) {
-      elapsedMs[at] = state.carry(elapsedMs[at]);
-    }
+    state.carry(elapsedMs);
   }
 }

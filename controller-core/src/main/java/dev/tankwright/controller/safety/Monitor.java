@@ -1,7 +1,6 @@
 package dev.tankwright.controller.safety;
 
 import dev.tankwright.controller.board.Fault;
-import dev.tankwright.controller.board.StateWords;
 
 /**
  * One safety function: a condition that must not last, for how long, and the fault that is then
@@ -49,7 +48,4 @@ abstract class Monitor {
   boolean delaysReset(Watch w) {
     return holds(w);
   }
-
-  /** Captures or restores what outlasts a scan. */
-  void carry(StateWords state) {}
 }

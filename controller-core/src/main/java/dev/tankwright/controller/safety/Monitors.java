@@ -88,10 +88,9 @@ final class Monitors {
   void carry(StateWords state) {
     timers.carry(state);
     window.carry(state);
-    busy = true;
-    for (Monitor monitor : all) {
-      monitor.carry(state);
-    }
+    busy |= state.isRestoring();
+    readings.carry(state);
+    times.carry(state);
   }
 
   private static Monitor[] concat(Monitor[]... lists) {

@@ -54,7 +54,6 @@ final class OvershootMonitor extends Monitor {
     return control.milliC() > limitMilliC && control.isValid();
   }
 
-  @Override
   void carry(StateWords state) {
     heatToMilliC = state.carry(heatToMilliC);
     limitMilliC = state.carry(limitMilliC);

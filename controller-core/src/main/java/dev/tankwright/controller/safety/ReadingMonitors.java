@@ -2,6 +2,7 @@ package dev.tankwright.controller.safety;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Fault;
+import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.sensing.Channel;
 
 /** The monitors of the two sensors and of what they read: none of them keeps time by itself. */
@@ -61,6 +62,15 @@ final class ReadingMonitors {
         | disagree.bit(disagree.holds(w))
         | lookAtControl(w)
         | lookAtCutOff(w);
+  }
+
+  /** Captures or restores what those with a memory remember. */
+  void carry(StateWords state) {
+    overshoot.carry(state);
+    controlJump.carry(state);
+    cutOffJump.carry(state);
+    controlFrozen.carry(state);
+    cutOffFrozen.carry(state);
   }
 
   private int lookAtControl(Watch w) {

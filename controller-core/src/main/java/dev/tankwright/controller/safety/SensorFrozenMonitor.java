@@ -52,7 +52,6 @@ final class SensorFrozenMonitor extends Monitor {
     return false;
   }
 
-  @Override
   void carry(StateWords state) {
     ownMilliC = state.carry(ownMilliC);
     otherFromMilliC = state.carry(otherFromMilliC);

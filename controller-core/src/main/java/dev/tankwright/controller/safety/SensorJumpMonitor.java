@@ -44,7 +44,6 @@ final class SensorJumpMonitor extends Monitor {
         && Math.abs(channel.milliC() - fromMilliC) > limitMilliK;
   }
 
-  @Override
   void carry(StateWords state) {
     fromMilliC = state.carry(fromMilliC);
   }

@@ -58,7 +58,6 @@ final class StuckCommandMonitor extends Monitor {
     return isListening();
   }
 
-  @Override
   void carry(StateWords state) {
     last = Command.of(state.carry(last.ordinal()));
     sinceMs = state.carry(sinceMs);

@@ -1,6 +1,7 @@
 package dev.tankwright.controller.safety;
 
 import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.sensing.Channel;
 
 /** The monitors that keep time by themselves: called in every scan while they do. */
@@ -29,6 +30,14 @@ final class TimeMonitors {
         | stuckCommand.bit(stuckCommand.holds(w))
         | heatingEffect.bit(heatingEffect.holds(w))
         | heatUpTime.bit(heatUpTime.holds(w));
+  }
+
+  /** Captures or restores what those with a memory remember. */
+  void carry(StateWords state) {
+    dryTank.carry(state);
+    heatingEffect.carry(state);
+    heatUpTime.carry(state);
+    stuckCommand.carry(state);
   }
 
   /** True while any of them must be called in the next scan, whether or not anything is news. */

@@ -77,7 +77,10 @@ public final class Channel {
 
   // The reading last taken is a memory: one that flickers about it counts as the same.
   void carry(StateWords state) {
-    lastCounts = state.carry(lastCounts);
-    read(lastCounts);
+    int counts = state.carry(lastCounts);
+    if (counts != lastCounts) {
+      lastCounts = counts;
+      read(counts);
+    }
   }
 }

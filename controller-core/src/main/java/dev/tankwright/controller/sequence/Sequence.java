@@ -186,7 +186,9 @@ public final class Sequence {
     situation.solution.carry(state);
     situation.keepWarm.carry(state);
     phases.carry(state);
-    ask();
+    if (state.isRestoring()) {
+      ask();
+    }
   }
 
   /** Gives or takes what outlasts a loss of power. */
