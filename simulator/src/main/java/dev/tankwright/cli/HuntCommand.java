@@ -11,6 +11,7 @@ import dev.tankwright.hunt.HuntText;
 import dev.tankwright.hunt.Method;
 import dev.tankwright.hunt.Space;
 import dev.tankwright.report.CampaignFolder;
+import dev.tankwright.scenario.Plain;
 import dev.tankwright.scenario.ScenarioException;
 import dev.tankwright.scenario.Verdict;
 import java.io.PrintWriter;
@@ -143,7 +144,7 @@ final class HuntCommand implements Callable<Integer> {
                       + spent
                       + " of "
                       + budget
-                      + (least.isNaN() ? ", nothing shown yet" : ", least margin " + least)));
+                      + (least.isNaN() ? ", nothing shown yet" : ", least margin " + Plain.number(least))));
     } finally {
       line.clear();
     }
