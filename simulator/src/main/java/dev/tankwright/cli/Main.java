@@ -13,6 +13,7 @@ import picocli.CommandLine;
     description = "The bench for the control logic of a benchtop ultrasonic instrument cleaner.",
     subcommands = {
       RunCommand.class,
+      DeliverCommand.class,
       LintCommand.class,
       ExploreCommand.class,
       PhasesCommand.class,

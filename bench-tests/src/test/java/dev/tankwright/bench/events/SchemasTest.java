@@ -13,7 +13,8 @@ import com.networknt.schema.SpecificationVersion;
 import dev.tankwright.events.CloudEventJson;
 import dev.tankwright.events.CycleEvent;
 import dev.tankwright.events.EventType;
-import dev.tankwright.events.mqtt.DeviceTopics;
+import dev.tankwright.events.mqtt.DeviceStatus;
+import dev.tankwright.events.mqtt.StatusMessage;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -107,7 +108,14 @@ class SchemasTest {
   @Test
   void theStatusKeepsItsSchema() throws IOException {
     Schema status = contract.schema(Contract.STATUS);
-    for (byte[] payload : List.of(DeviceTopics.online(1), DeviceTopics.offline(7))) {
+    StatusMessage message = new StatusMessage(7, 2);
+    DeviceStatus cleaning = new DeviceStatus("CLEANING", true, false);
+    for (byte[] payload :
+        List.of(
+            message.online(DeviceStatus.UNKNOWN),
+            message.online(cleaning),
+            message.lastWill(),
+            message.stopped())) {
       JsonNode json = Contract.JSON.readTree(payload);
       assertEquals(List.of(), Contract.faults(status, json));
       List<String> undescribed = new ArrayList<>();
