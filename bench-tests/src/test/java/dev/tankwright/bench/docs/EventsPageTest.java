@@ -64,8 +64,7 @@ class EventsPageTest {
     assertTrue(page.text().contains("`" + topics.status() + "`"), topics::status);
     StatusMessage message = new StatusMessage(1, 1);
     DeviceStatus cleaning = new DeviceStatus("CLEANING", false, false);
-    for (byte[] status :
-        List.of(message.online(cleaning), message.stopped(), message.lastWill())) {
+    for (byte[] status : List.of(message.online(cleaning), message.stopped(), message.lastWill())) {
       String json = new String(status, StandardCharsets.UTF_8);
       assertTrue(page.text().contains(json), () -> "missing: " + json);
     }

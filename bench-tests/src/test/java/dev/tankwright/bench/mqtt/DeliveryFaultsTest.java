@@ -168,7 +168,9 @@ class DeliveryFaultsTest {
   void diskFullUntilTheBrokerComesBack() throws Exception {
     way.swallowAll(true);
     OutboxSettings small =
-        OutboxSettings.STANDARD.withMostBytes(256 * 1024).withRetention(Duration.ofDays(1), 1 << 30);
+        OutboxSettings.STANDARD
+            .withMostBytes(256 * 1024)
+            .withRetention(Duration.ofDays(1), 1 << 30);
     BrokerAccess access = BrokerAccess.of(BrokerUri.of(way.uri()));
     try (Device device = new Device(file, access, small, () -> Instant.EPOCH)) {
       device.happen(1000);

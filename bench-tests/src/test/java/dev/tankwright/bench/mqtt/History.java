@@ -177,7 +177,8 @@ final class History implements AutoCloseable {
     TreeMap<String, byte[]> events = new TreeMap<>();
     try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + outbox);
         Statement statement = connection.createStatement();
-        ResultSet rows = statement.executeQuery("SELECT row, id, payload FROM event ORDER BY row")) {
+        ResultSet rows =
+            statement.executeQuery("SELECT row, id, payload FROM event ORDER BY row")) {
       long expected = 1;
       while (rows.next()) {
         assertEquals(expected++, rows.getLong(1), "rows have no gap");

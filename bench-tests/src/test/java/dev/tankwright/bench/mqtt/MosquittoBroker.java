@@ -59,7 +59,9 @@ class MosquittoBroker implements BeforeEachCallback, AfterEachCallback {
     this.more = more;
   }
 
-  /** A broker that keeps what it has acknowledged over a crash, and drops nothing for a slow reader. */
+  /**
+   * A broker that keeps what it has acknowledged over a crash, and drops nothing for a slow reader.
+   */
   static MosquittoBroker lasting() {
     return new MosquittoBroker(
         "topic readwrite #",
@@ -101,6 +103,11 @@ class MosquittoBroker implements BeforeEachCallback, AfterEachCallback {
   /** Puts what its settings name into its directory, before it starts. */
   void prepare(Path place) throws IOException {}
 
+  /** Settings besides the usual ones. */
+  List<String> more() {
+    return more;
+  }
+
   Path directory() {
     return directory;
   }
@@ -122,8 +129,8 @@ class MosquittoBroker implements BeforeEachCallback, AfterEachCallback {
     lines.add("max_queued_messages 0");
     lines.add("max_inflight_messages 0");
     lines.add("user " + System.getProperty("user.name"));
-    more.forEach(line -> lines.add(line.replace("DIR", directory.toString())));
-    if (more.stream().noneMatch(line -> line.startsWith("allow_anonymous"))) {
+    more().forEach(line -> lines.add(line.replace("DIR", directory.toString())));
+    if (more().stream().noneMatch(line -> line.startsWith("allow_anonymous"))) {
       lines.add("allow_anonymous true");
     }
     Path settings = Files.write(directory.resolve("mosquitto.conf"), lines);
@@ -150,7 +157,7 @@ class MosquittoBroker implements BeforeEachCallback, AfterEachCallback {
     return log.contains(" running");
   }
 
-  private static int freePort() throws IOException {
+  static int freePort() throws IOException {
     try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
       return socket.getLocalPort();
     }

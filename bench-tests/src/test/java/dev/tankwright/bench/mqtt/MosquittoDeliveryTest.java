@@ -111,13 +111,20 @@ class MosquittoDeliveryTest {
     RunDelivery delivery = delivery();
     offer(delivery, ids(0, 1));
     assertAllArrived(ids(0, 1), delivery.finish(LIMIT));
-    assertEquals("{\"state\":\"offline\",\"session\":3,\"connection\":1,\"cause\":\"STOPPED\"}", retainedStatus(broker.uri()));
+    assertEquals(
+        "{\"state\":\"offline\",\"session\":3,\"connection\":1,\"cause\":\"STOPPED\"}",
+        retainedStatus(broker.uri()));
   }
 
   private static String retainedStatus(URI uri) {
     try (EventSubscriber late =
         EventSubscriber.start(
-            BrokerAccess.of(BrokerUri.of(uri)), new DeviceTopics("bath-1"), "late", LIMIT, TIMING, new Nobody())) {
+            BrokerAccess.of(BrokerUri.of(uri)),
+            new DeviceTopics("bath-1"),
+            "late",
+            LIMIT,
+            TIMING,
+            new Nobody())) {
       return await().atMost(LIMIT).until(late::lastStatus, Optional::isPresent).orElseThrow();
     }
   }
