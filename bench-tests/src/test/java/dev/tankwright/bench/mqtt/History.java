@@ -20,6 +20,8 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -116,7 +118,7 @@ final class History implements AutoCloseable {
 
   /** Waits until all that the file holds has arrived, and holds it to be in order and whole. */
   Counts assertNothingLost(Path outbox, String fault) throws SQLException {
-    TreeMap<String, byte[]> committed = committed(outbox);
+    Map<String, byte[]> committed = committed(outbox);
     try {
       await().atMost(PATIENCE).until(() -> count(committed).lost() == 0);
     } finally {
@@ -135,7 +137,7 @@ final class History implements AutoCloseable {
     return count(committed(outbox));
   }
 
-  private Counts count(TreeMap<String, byte[]> committed) {
+  private Counts count(Map<String, byte[]> committed) {
     ChainCheck check = ChainCheck.fromStart();
     List<String> broken = new ArrayList<>();
     Set<String> came = new HashSet<>();
@@ -173,8 +175,8 @@ final class History implements AutoCloseable {
   }
 
   /** What the file holds, by id; rows are held to be without a gap. */
-  static TreeMap<String, byte[]> committed(Path outbox) throws SQLException {
-    TreeMap<String, byte[]> events = new TreeMap<>();
+  static NavigableMap<String, byte[]> committed(Path outbox) throws SQLException {
+    NavigableMap<String, byte[]> events = new TreeMap<>();
     try (Connection connection = DriverManager.getConnection("jdbc:sqlite:" + outbox);
         Statement statement = connection.createStatement();
         ResultSet rows =

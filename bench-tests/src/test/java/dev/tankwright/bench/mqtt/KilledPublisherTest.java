@@ -4,10 +4,8 @@ import static org.awaitility.Awaitility.await;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.nio.charset.StandardCharsets;
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Random;
@@ -24,7 +22,8 @@ import org.junit.jupiter.api.io.TempDir;
 @Timeout(3600)
 class KilledPublisherTest {
   private static final int KILLS = Integer.getInteger("tankwright.kills", 5);
-  private static final int LONGEST_MILLIS = 400;
+  private static final int MOST_DOTS = 60;
+  private static final int LONGEST_MICROS = 3000;
 
   @RegisterExtension final MosquittoBroker broker = new MosquittoBroker();
 
@@ -39,7 +38,7 @@ class KilledPublisherTest {
     try (History history = new History(broker.uri())) {
       long before = 0;
       for (int kill = 0; kill < KILLS; kill++) {
-        killAt(file, random.nextInt(LONGEST_MILLIS));
+        killAt(file, random.nextInt(MOST_DOTS), random.nextInt(LONGEST_MICROS));
         long now = History.committed(file).size();
         assertTrue(now >= before, "a committed event was gone after kill " + kill);
         before = now;
@@ -53,7 +52,8 @@ class KilledPublisherTest {
     }
   }
 
-  private void killAt(Path file, int millis) throws IOException, InterruptedException {
+  /** Kills after so many dots of progress and a moment more, so that it hits any step of it. */
+  private void killAt(Path file, int dots, int micros) throws IOException, InterruptedException {
     Process process =
         new ProcessBuilder(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
@@ -66,11 +66,12 @@ class KilledPublisherTest {
                 broker.uri().toString())
             .redirectError(ProcessBuilder.Redirect.DISCARD)
             .start();
-    try (BufferedReader said =
-        new BufferedReader(
-            new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
-      assertEquals("up", said.readLine());
-      process.waitFor(millis, TimeUnit.MILLISECONDS);
+    try (InputStream said = process.getInputStream()) {
+      assertEquals('u', said.read());
+      for (int dot = 0; dot < dots; dot++) {
+        assertEquals('.', said.read(), "the process ended by itself");
+      }
+      process.waitFor(micros, TimeUnit.MICROSECONDS);
     } finally {
       process.destroyForcibly();
       await().atMost(Duration.ofSeconds(20)).until(() -> !process.isAlive());

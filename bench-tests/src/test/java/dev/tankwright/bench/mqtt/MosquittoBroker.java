@@ -28,6 +28,8 @@ import org.junit.jupiter.api.extension.ExtensionContext;
  */
 class MosquittoBroker implements BeforeEachCallback, AfterEachCallback {
   private static final String PROGRAM = "mosquitto";
+  static final String PER_LISTENER = "per_listener_settings true";
+
   private static final Duration PATIENCE = Duration.ofSeconds(20);
 
   private final String permissions;
@@ -51,8 +53,8 @@ class MosquittoBroker implements BeforeEachCallback, AfterEachCallback {
   }
 
   /**
-   * A broker with more settings; in them {@code DIR} stands for its directory, and whoever says
-   * {@code allow_anonymous} says it instead of the usual yes.
+   * A broker with more settings; in them {@code DIR} stands for its directory. Clients without a
+   * name may come in unless it is said otherwise.
    */
   MosquittoBroker(String permissions, List<String> more) {
     this.permissions = permissions;
@@ -124,15 +126,21 @@ class MosquittoBroker implements BeforeEachCallback, AfterEachCallback {
   void start() throws IOException {
     Path access = Files.writeString(directory.resolve("access.txt"), permissions + "\n");
     List<String> lines = new ArrayList<>();
+    boolean perListener = more().contains(PER_LISTENER);
+    if (perListener) {
+      lines.add(PER_LISTENER); // before anything that it governs
+    }
     lines.add("listener " + port + " 127.0.0.1");
     lines.add("acl_file " + access);
+    if (perListener || !more().contains("allow_anonymous false")) {
+      lines.add("allow_anonymous true");
+    }
     lines.add("max_queued_messages 0");
     lines.add("max_inflight_messages 0");
     lines.add("user " + System.getProperty("user.name"));
-    more().forEach(line -> lines.add(line.replace("DIR", directory.toString())));
-    if (more().stream().noneMatch(line -> line.startsWith("allow_anonymous"))) {
-      lines.add("allow_anonymous true");
-    }
+    more().stream()
+        .filter(line -> !line.equals(PER_LISTENER))
+        .forEach(line -> lines.add(line.replace("DIR", directory.toString())));
     Path settings = Files.write(directory.resolve("mosquitto.conf"), lines);
     process =
         new ProcessBuilder(program().orElseThrow(), "-c", settings.toString())

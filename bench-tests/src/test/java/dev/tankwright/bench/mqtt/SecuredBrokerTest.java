@@ -43,7 +43,7 @@ class SecuredBrokerTest {
     @Override
     List<String> more() {
       return List.of(
-          "per_listener_settings true",
+          PER_LISTENER,
           "listener " + tls + " 127.0.0.1",
           "cafile DIR/ca.pem",
           "certfile DIR/server.pem",
