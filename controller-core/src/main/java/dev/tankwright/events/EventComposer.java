@@ -101,7 +101,7 @@ public final class EventComposer implements NoticeRing.Taker {
     next = new CycleOrder(Optional.of(recipe), next.reference());
   }
 
-  /** Names the lot of the next solution that is declared fresh; empty for one not known. */
+  /** Names the lot of the next solution that is declared fresh, and of that one only. */
   public void expectLot(String lot) {
     nextLot = lot;
   }
@@ -232,6 +232,7 @@ public final class EventComposer implements NoticeRing.Taker {
     Optional<SolutionInUse> former = memory.solution();
     SolutionInUse fresh = SolutionInUse.fresh(nextLot, now);
     memory = memory.with(fresh);
+    nextLot = "";
     former.ifPresent(
         old ->
             emit(

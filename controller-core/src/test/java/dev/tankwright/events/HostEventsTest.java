@@ -135,6 +135,8 @@ class HostEventsTest {
                 + " ageSeconds=1.03, cycles=1}}"),
         told());
     assertEquals("lot 1", record().solution().orElseThrow().lot());
+    bath.command(Command.FRESH_SOLUTION);
+    assertEquals("", bath.composer.memory().solution().orElseThrow().lot());
   }
 
   @Test

@@ -3,16 +3,20 @@ package dev.tankwright.cli;
 import dev.tankwright.scenario.Problem;
 import dev.tankwright.scenario.ScenarioException;
 import dev.tankwright.scenario.ScenarioReader;
+import dev.tankwright.scenario.Trial;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 
-/** Checks scenario files without running them. */
+/** Checks scenario files. */
 @CommandLine.Command(
     name = "lint",
-    description = "Check scenario files without running them.",
+    description = "Check scenario files, and run them quietly to find what has no effect.",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class)
 final class LintCommand implements Callable<Integer> {
@@ -23,6 +27,11 @@ final class LintCommand implements Callable<Integer> {
       paramLabel = "FILE|FOLDER",
       description = "Scenario files, or folders of them.")
   private List<Path> named;
+
+  @CommandLine.Option(
+      names = "--no-run",
+      description = "Only read the files; find what can be seen without a run.")
+  private boolean noRun;
 
   @Override
   public Integer call() throws BadInputException {
@@ -36,7 +45,11 @@ final class LintCommand implements Callable<Integer> {
   private int lint(Path path) {
     PrintWriter out = spec.commandLine().getOut();
     try {
-      List<Problem> warnings = ScenarioReader.lint(path).warnings();
+      ScenarioReader.Lint lint = ScenarioReader.lint(path);
+      List<Problem> warnings = new ArrayList<>(lint.warnings());
+      if (!noRun) {
+        addNew(warnings, Trial.warnings(path.toString(), lint.scenario()));
+      }
       warnings.forEach(warning -> out.println("warning: " + warning));
       out.println(path + ": " + (warnings.isEmpty() ? "in order" : "readable, with warnings"));
       return ExitCode.HELD;
@@ -44,5 +57,17 @@ final class LintCommand implements Callable<Integer> {
       e.problems().forEach(problem -> spec.commandLine().getErr().println(problem));
       return ExitCode.BAD_INPUT;
     }
+  }
+
+  /** What was seen without a run is not said again where the run shows it too. */
+  private static void addNew(List<Problem> warnings, List<Problem> shown) {
+    Set<String> known = new HashSet<>();
+    warnings.forEach(warning -> known.add(place(warning)));
+    shown.stream().filter(warning -> !known.contains(place(warning))).forEach(warnings::add);
+    warnings.sort(Problem.ORDER);
+  }
+
+  private static String place(Problem problem) {
+    return problem.file() + ":" + problem.line() + ":" + problem.column();
   }
 }

@@ -1,7 +1,6 @@
 package dev.tankwright.scenario;
 
 import dev.tankwright.plant.BathStart;
-import java.util.List;
 import java.util.Optional;
 
 /** Reads how the bath stands at the start. */
@@ -12,18 +11,7 @@ final class BathReader {
   static final String WARMEST = "95";
 
   /** Heaviest load, kg. */
-  private static final String HEAVIEST = "20";
-
-  private static final List<String> KEYS =
-      List.of(
-          "fill",
-          "temperature",
-          "ambient",
-          "humidity",
-          "dissolved-gas",
-          "detergent",
-          "load",
-          "overlap");
+  static final String HEAVIEST = "20";
 
   private final String brim;
   private final Problems problems;
@@ -40,12 +28,17 @@ final class BathReader {
     values = new Values(problems);
   }
 
-  Optional<BathStart> read(YamlNode node) {
+  /** The bath at its start, with what the blocks for solution and load add to it. */
+  Optional<BathStart> read(YamlNode node, StockReader stock) {
     if (!(node instanceof YamlNode.Keys keys)) {
       problems.add(node.place(), "'bath' needs keys with values, not " + node.noun());
       return Optional.empty();
     }
-    Fields fields = new Fields(keys, "bath", KEYS, problems);
+    Fields fields = new Fields(keys, "bath", ScenarioKeys.BATH, problems);
+    return read(fields).map(start -> stock.start(start, fields));
+  }
+
+  private Optional<BathStart> read(Fields fields) {
     fields.lacks("fill", "fill: 4.5 L");
     fields.lacks("temperature", "temperature: 19 °C");
     Optional<Amount> fill = amount(fields, "fill", Dimension.VOLUME, "0", brim);

@@ -18,6 +18,21 @@ import java.util.function.Consumer;
  */
 public sealed interface Condition {
   /**
+   * Reads a condition as a scenario file writes it, for example {@code lid-open and heater}.
+   *
+   * @throws IllegalArgumentException when it is none; the message says what is wrong, where, and
+   *     what would be right
+   */
+  static Condition of(String text) {
+    try {
+      return ConditionParser.parse(text);
+    } catch (TextFault e) {
+      throw new IllegalArgumentException(
+          Quote.of(text) + ", character " + (e.offset() + 1) + ": " + e.getMessage(), e);
+    }
+  }
+
+  /**
    * True when the condition holds now.
    *
    * @throws IllegalStateException when a compared signal is not a number

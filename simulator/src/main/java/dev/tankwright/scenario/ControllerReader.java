@@ -15,8 +15,8 @@ import java.util.stream.Stream;
 
 /** Reads what differs from the standard profile of the controller. */
 final class ControllerReader {
-  private static final String SHORT_TIME = "short-time";
-  private static final List<String> KEYS =
+  static final String SHORT_TIME = "short-time";
+  static final List<String> KEYS =
       Stream.concat(Stream.of(SHORT_TIME), Arrays.stream(Parameter.values()).map(Parameter::key))
           .toList();
 
@@ -98,7 +98,7 @@ final class ControllerReader {
     return new BigDecimal(value).divide(new BigDecimal(perUnit)).toPlainString();
   }
 
-  private static Dimension dimension(Unit unit) {
+  static Dimension dimension(Unit unit) {
     return switch (unit) {
       case MILLI_CELSIUS -> Dimension.TEMPERATURE;
       case MILLI_KELVIN -> Dimension.DIFFERENCE;

@@ -1,5 +1,6 @@
 package dev.tankwright.scenario;
 
+import dev.tankwright.controller.board.Chemistry;
 import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.FoilVerdict;
@@ -15,12 +16,11 @@ import java.util.OptionalLong;
 
 /** Reads what an entry of the timeline does. */
 final class DeedReader {
-  private static final List<String> DEEDS =
+  static final List<String> DEEDS =
       List.of("command", "lid", "break", "mend", "fill", "basket", "cut-power", "force", "release");
   private static final List<String> RECIPE =
       List.of("programme", "setpoint", "degas", "clean", "chemistry", "chemistry-maximum");
-  private static final List<Command> COMMANDS =
-      List.copyOf(EnumSet.complementOf(EnumSet.of(Command.NONE)));
+  static final List<Command> COMMANDS = List.copyOf(EnumSet.complementOf(EnumSet.of(Command.NONE)));
   private static final List<FoilVerdict> FOILS = List.of(FoilVerdict.MARKED, FoilVerdict.UNMARKED);
   private static final List<String> FOIL_WORDS = FOILS.stream().map(FoilVerdict::name).toList();
   private static final List<String> MOVES =
@@ -33,11 +33,17 @@ final class DeedReader {
   private final BreakReader breaks;
   private final ForceReader forces;
 
-  DeedReader(DeviceProfile profile, String brim, Problems problems) {
+  /**
+   * Makes a reader.
+   *
+   * @param brim volume that the tank holds at most, L
+   * @param chemistry what is said of the chemistry where a start says nothing
+   */
+  DeedReader(DeviceProfile profile, String brim, Chemistry chemistry, Problems problems) {
     this.brim = brim;
     this.problems = problems;
     values = new Values(problems);
-    recipes = new RecipeReader(profile, problems);
+    recipes = new RecipeReader(profile, chemistry, problems);
     breaks = new BreakReader(problems);
     forces = new ForceReader(problems);
   }

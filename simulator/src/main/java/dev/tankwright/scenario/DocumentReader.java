@@ -1,14 +1,12 @@
 package dev.tankwright.scenario;
 
+import dev.tankwright.controller.board.Chemistry;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -16,19 +14,6 @@ import java.util.regex.Pattern;
 
 /** Reads the outermost keys of a scenario file and puts the scenario together. */
 final class DocumentReader {
-  private static final List<String> KEYS =
-      List.of(
-          "scenario",
-          "purpose",
-          "device",
-          "clock",
-          "seed",
-          "duration",
-          "profile",
-          "bath",
-          "controller",
-          "timeline",
-          "requirements");
   private static final Pattern DEVICE = Pattern.compile("[a-z0-9-]{1,40}");
   private static final Pattern SEED = Pattern.compile("[0-9]{1,16}");
   private static final long LARGEST_SEED = (1L << 53) - 1;
@@ -37,13 +22,13 @@ final class DocumentReader {
   private static final Instant LATEST = Instant.parse("2099-12-31T23:59:59Z");
 
   private final String fileName;
-  private final byte[] content;
+  private final Sources sources;
   private final Problems problems;
   private final Values values;
 
-  DocumentReader(String fileName, byte[] content, Problems problems) {
+  DocumentReader(String fileName, Sources sources, Problems problems) {
     this.fileName = fileName;
-    this.content = content;
+    this.sources = sources;
     this.problems = problems;
     values = new Values(problems);
   }
@@ -53,15 +38,20 @@ final class DocumentReader {
       throw problems.stop(
           root.place(), "a scenario begins with 'scenario:' and its title; here is " + root.noun());
     }
-    Fields fields = new Fields(keys, "the scenario", KEYS, problems);
+    Fields fields = new Fields(keys, "the scenario", ScenarioKeys.FILE, problems);
     fields.lacks("bath", "bath: {fill: 4.5 L, temperature: 19 °C}");
     fields.lacks("requirements", "requirements: [{name: No heat, never: heater}]");
     Optional<String> title = line(fields, "scenario", "scenario: First cycle", 120);
     Optional<String> purpose = line(fields, "purpose", "purpose: Shows a cycle", 1000);
     long duration = duration(fields);
-    BathProfile bathProfile = new ProfileChoice(fileName, problems).read(fields);
+    FileChoice files = new FileChoice(fileName, problems);
+    BathProfile bathProfile = new ProfileChoice(files, problems, sources).read(fields);
     String brim = Amount.plain(bathProfile.levels().brimLitres());
-    Optional<BathStart> bath = fields.node("bath").flatMap(new BathReader(brim, problems)::read);
+    StockReader stock = new StockReader(fields, problems);
+    Optional<BathStart> bath =
+        fields.node("bath").flatMap(node -> new BathReader(brim, problems).read(node, stock));
+    Chemistry chemistry = stock.chemistry();
+    Contents contents = stock.contents();
     DeviceProfile profile =
         fields
             .node("controller")
@@ -70,7 +60,7 @@ final class DocumentReader {
     List<TimelineEntry> timeline =
         fields
             .node("timeline")
-            .map(new TimelineReader(profile, brim, problems)::read)
+            .map(new TimelineReader(profile, brim, chemistry, duration, problems)::read)
             .orElse(List.of());
     List<Requirement> requirements =
         fields
@@ -81,9 +71,10 @@ final class DocumentReader {
     Instant clock = fields.text("clock").flatMap(this::clock).orElse(CLOCK);
     long seed = fields.text("seed").flatMap(this::seed).orElse(1L);
     problems.throwIfAny();
+    stock.remarkIdle(timeline, bath.orElseThrow());
     return new Scenario(
         fileName.substring(Math.max(fileName.lastIndexOf('/'), fileName.lastIndexOf('\\')) + 1),
-        sha256(content),
+        sources.checksum(),
         title.orElseThrow(),
         purpose.orElseThrow(),
         device,
@@ -94,7 +85,8 @@ final class DocumentReader {
         bath.orElseThrow(),
         profile,
         timeline,
-        requirements);
+        requirements,
+        contents);
   }
 
   private Optional<String> line(Fields fields, String key, String example, int longest) {
@@ -155,13 +147,5 @@ final class DocumentReader {
             + "; it must be a whole number from 0 to "
             + LARGEST_SEED);
     return Optional.empty();
-  }
-
-  static String sha256(byte[] content) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
-    } catch (NoSuchAlgorithmException e) {
-      throw new AssertionError("every Java runtime has SHA-256", e);
-    }
   }
 }

@@ -4,31 +4,32 @@ import dev.tankwright.loop.SignalSource;
 import java.util.OptionalDouble;
 
 /**
- * Judges a condition that must come to hold. With a latest moment, or without a number to compare,
- * the margin is the time that was left when the condition first held; otherwise it is the
- * condition's greatest robustness.
+ * Judges a condition that must come to hold. With a latest moment, or where no number decides, the
+ * margin is the time that was left when the condition first held; otherwise it is the condition's
+ * greatest distance. One that never came is late by at least the time from its latest moment to the
+ * run's end.
  */
 final class EventuallyWatch implements RequirementWatch {
+  private static final long ANY_TIME = Long.MAX_VALUE;
+
   private final Verdicts verdicts;
   private final Condition condition;
   private final long beforeMillis;
-  private final boolean byDistance;
-  private final boolean measured;
-  private final String unit;
   private final Observation first;
-  private final Observation best;
-  private double margin = Double.NEGATIVE_INFINITY;
+  // The greatest distance of a condition is the least of its opposite.
+  private final Least shortfall;
+  private final boolean measured;
+  private final boolean byDistance;
   private long steps;
 
   EventuallyWatch(Requirement.Eventually requirement) {
     verdicts = new Verdicts(requirement);
     condition = requirement.condition();
-    beforeMillis = requirement.beforeMillis().orElse(Long.MAX_VALUE);
-    measured = condition.measure().isPresent();
-    byDistance = measured && requirement.beforeMillis().isEmpty();
-    unit = condition.measure().orElse("");
+    beforeMillis = requirement.beforeMillis().orElse(ANY_TIME);
     first = new Observation(condition);
-    best = new Observation(condition);
+    shortfall = new Least(new Condition.Not(condition));
+    measured = shortfall.distance().isMeasured();
+    byDistance = measured && beforeMillis == ANY_TIME;
   }
 
   @Override
@@ -41,11 +42,7 @@ final class EventuallyWatch implements RequirementWatch {
       first.take(millis, source);
     }
     if (measured) {
-      double robustness = condition.robustness(source);
-      if (robustness > margin) {
-        margin = robustness;
-        best.take(millis, source);
-      }
+      shortfall.step(millis, source);
     }
   }
 
@@ -57,28 +54,35 @@ final class EventuallyWatch implements RequirementWatch {
     if (!first.isTaken()) {
       return never(endMillis);
     }
-    return byDistance && Double.isFinite(margin) ? farthest() : inTime(endMillis);
+    boolean far = byDistance && shortfall.value().isPresent();
+    return far ? farthest(-shortfall.value().getAsDouble()) : inTime(endMillis);
   }
 
   private Verdict never(long endMillis) {
     String text = "It never came to be so until the run ended at " + Plain.moment(endMillis);
-    if (!Double.isFinite(margin)) {
-      return verdicts.failed(endMillis, OptionalDouble.empty(), "", text + ".");
+    long late = beforeMillis == ANY_TIME ? 0 : Math.max(0, endMillis - beforeMillis);
+    if (late > 0) {
+      text += ", " + Plain.moment(late) + " too late by then";
     }
-    text += "; closest " + best + ", short by " + Plain.distance(-margin, unit) + ".";
+    if (shortfall.value().isEmpty()) {
+      return verdicts.inTime(false, endMillis, -late, text + ".");
+    }
+    double missing = shortfall.value().getAsDouble();
+    Observation best = shortfall.at();
+    text += "; closest " + best + ", short by " + Plain.distance(missing, shortfall.unit()) + ".";
     return byDistance
-        ? verdicts.failed(best.millis(), OptionalDouble.of(margin), unit, text)
-        : verdicts.failed(best.millis(), OptionalDouble.empty(), "", text);
+        ? verdicts.failed(best.millis(), OptionalDouble.of(-missing), shortfall.unit(), text)
+        : verdicts.inTime(false, best.millis(), -late, text);
   }
 
-  private Verdict farthest() {
-    String text =
-        "First so " + first + "; farthest " + best + ", by " + Plain.distance(margin, unit) + ".";
-    return verdicts.held(first.millis(), OptionalDouble.of(margin), unit, text);
+  private Verdict farthest(double margin) {
+    String by = Plain.distance(margin, shortfall.unit());
+    String text = "First so " + first + "; farthest " + shortfall.at() + ", by " + by + ".";
+    return verdicts.held(first.millis(), OptionalDouble.of(margin), shortfall.unit(), text);
   }
 
   private Verdict inTime(long endMillis) {
-    long limit = beforeMillis == Long.MAX_VALUE ? endMillis : beforeMillis;
+    long limit = beforeMillis == ANY_TIME ? endMillis : beforeMillis;
     long left = limit - first.millis();
     boolean held = left >= 0;
     String time = Plain.moment(Math.abs(left));

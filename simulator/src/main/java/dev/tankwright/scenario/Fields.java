@@ -32,7 +32,7 @@ final class Fields {
     Place at = pair.key().place();
     String key = pair.key().value();
     if (first != null) {
-      String where = "; the first is in line " + first.key().place().line();
+      String where = "; the first is in " + first.key().place();
       problems.add(at, "the key " + Quote.of(key) + " is here twice; keep one" + where);
     } else if (!known.contains(key)) {
       String hint = problems.isFull() ? "" : Nearest.hint(key, known);

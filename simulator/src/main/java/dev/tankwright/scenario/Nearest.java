@@ -30,7 +30,7 @@ final class Nearest {
     if (nearest.isPresent()) {
       return "did you mean '" + nearest.get() + "'?";
     }
-    if (candidates.size() <= 12) {
+    if (candidates.size() <= 16) {
       return "known here: " + String.join(", ", candidates);
     }
     List<String> ranked = ranked(word, candidates);

@@ -17,12 +17,14 @@ final class Possible {
       EnumSet.of(Phase.HEATING, Phase.DEGASSING, Phase.CLEANING, Phase.PAUSED, Phase.COMPLETE);
 
   private final List<TimelineEntry> timeline;
+  private final Anchors anchors;
   private final boolean lidOpens;
   private final boolean partBreaks;
   private final boolean powerFails;
 
   Possible(List<TimelineEntry> timeline) {
     this.timeline = timeline;
+    anchors = new Anchors(timeline);
     lidOpens = timeline.stream().anyMatch(e -> e.deed() instanceof Deed.MoveLid lid && lid.open());
     partBreaks = timeline.stream().anyMatch(e -> e.deed() instanceof Deed.Break);
     powerFails = timeline.stream().anyMatch(e -> e.deed() instanceof Deed.CutPower);
@@ -46,12 +48,10 @@ final class Possible {
   }
 
   private boolean pressed(Command command, int index) {
-    boolean waits = false;
     for (int i = 0; i < timeline.size(); i++) {
-      TimelineEntry entry = timeline.get(i);
-      waits = i == index || (waits && !(entry.when() instanceof When.At));
-      boolean presses = entry.deed() instanceof Deed.Press press && press.command() == command;
-      if (presses && !waits) {
+      boolean presses =
+          timeline.get(i).deed() instanceof Deed.Press press && press.command() == command;
+      if (presses && !anchors.waits(i, index)) {
         return true;
       }
     }

@@ -1,5 +1,7 @@
 package dev.tankwright.scenario;
 
+import java.util.Comparator;
+
 /**
  * Something in a scenario file that is wrong, or that a person should look at.
  *
@@ -9,8 +11,14 @@ package dev.tankwright.scenario;
  * @param message what is wrong and what would be right, in one line
  */
 public record Problem(String file, int line, int column, String message) {
+  /** By file, line and column. */
+  public static final Comparator<Problem> ORDER =
+      Comparator.comparing(Problem::file)
+          .thenComparingInt(Problem::line)
+          .thenComparingInt(Problem::column);
+
   Problem(String file, Place place, String message) {
-    this(file, place.line(), place.column(), message);
+    this(place.file().isEmpty() ? file : place.file(), place.line(), place.column(), message);
   }
 
   /** The problem as one line, {@code file:line:column: message}. */

@@ -10,6 +10,7 @@ final class Problems {
 
   private final String file;
   private final List<Problem> found = new ArrayList<>();
+  private final List<Problem> remarks = new ArrayList<>();
   private boolean more;
 
   Problems(String file) {
@@ -22,6 +23,17 @@ final class Problems {
     } else {
       more = true;
     }
+  }
+
+  /** Something that is not wrong and yet of no use, with what would be. */
+  void remark(Place place, String message) {
+    if (remarks.size() < MOST) {
+      remarks.add(new Problem(file, place, message));
+    }
+  }
+
+  List<Problem> remarks() {
+    return List.copyOf(remarks);
   }
 
   /** The exception for a file that cannot be read any further. */
@@ -41,9 +53,22 @@ final class Problems {
     return found.size() == MOST;
   }
 
+  /** The exception for what was reported already. */
+  ScenarioException stop() {
+    return new ScenarioException(sorted());
+  }
+
+  /** The file that is read comes before those that it names. */
+  private Comparator<Problem> order() {
+    return Comparator.comparing((Problem problem) -> !problem.file().equals(file))
+        .thenComparing(Problem::file)
+        .thenComparingInt(Problem::line)
+        .thenComparingInt(Problem::column);
+  }
+
   private List<Problem> sorted() {
     List<Problem> sorted = new ArrayList<>(found);
-    sorted.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
+    sorted.sort(order());
     if (more) {
       Problem last = sorted.get(MOST - 1);
       String text = "more is wrong from here on; these " + MOST + " problems are enough for once";

@@ -1,7 +1,6 @@
 package dev.tankwright.scenario;
 
 import dev.tankwright.plant.BathProfile;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -9,17 +8,20 @@ import java.util.Optional;
 final class ProfileChoice {
   private static final String KEY = "profile";
 
-  private final String scenarioFile;
+  private final FileChoice files;
   private final Problems problems;
+  private final Sources sources;
 
   /**
    * Makes a choice for one scenario.
    *
-   * @param scenarioFile the scenario's file; paths of profiles begin in its folder
+   * @param files finds the files that the scenario names
+   * @param sources takes the content of a profile's file
    */
-  ProfileChoice(String scenarioFile, Problems problems) {
-    this.scenarioFile = scenarioFile;
+  ProfileChoice(FileChoice files, Problems problems, Sources sources) {
+    this.files = files;
     this.problems = problems;
+    this.sources = sources;
   }
 
   /** The bath; the usual one where none is named or the named one was reported. */
@@ -33,7 +35,7 @@ final class ProfileChoice {
 
   private Optional<BathProfile> named(YamlNode.Text text) {
     String name = text.value();
-    if (!name.endsWith(".yaml") && !name.endsWith(".yml")) {
+    if (!FileChoice.isFileName(name)) {
       Optional<BathProfile> bath = BuiltInBaths.byName(name);
       if (bath.isEmpty()) {
         String hint = Nearest.hint(name, BuiltInBaths.names());
@@ -47,27 +49,17 @@ final class ProfileChoice {
       }
       return bath;
     }
-    return file(text);
+    return files.path(text, KEY).flatMap(path -> file(path, text.place()));
   }
 
-  private Optional<BathProfile> file(YamlNode.Text text) {
+  private Optional<BathProfile> file(Path path, Place place) {
     try {
-      Path path = Path.of(text.value());
-      if (path.isAbsolute()) {
-        problems.add(
-            text.place(),
-            "profile names the file "
-                + Quote.of(text.value())
-                + " from the root; name it relative to the scenario's folder");
-        return Optional.empty();
-      }
-      return Optional.of(ProfileReader.read(Path.of(scenarioFile).resolveSibling(path)));
-    } catch (InvalidPathException e) {
-      problems.add(text.place(), "profile is " + Quote.of(text.value()) + ", which names no file");
+      byte[] content = FileBytes.read(path, "profile");
+      sources.add(content);
+      return Optional.of(ProfileReader.read(path.toString(), content));
     } catch (ScenarioException e) {
-      e.problems()
-          .forEach(p -> problems.add(text.place(), "the profile cannot be used: " + p.toString()));
+      e.problems().forEach(p -> problems.add(place, "the profile cannot be used: " + p));
+      return Optional.empty();
     }
-    return Optional.empty();
   }
 }

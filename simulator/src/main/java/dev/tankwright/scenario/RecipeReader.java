@@ -11,18 +11,19 @@ import java.util.Optional;
 
 /** Reads the set values beside a start. */
 final class RecipeReader {
-  /** Kinds of chemistry, by the words for them in a file. */
-  private enum Kind {
-    ENZYMATIC,
-    OTHER
-  }
-
   private final DeviceProfile profile;
+  private final Chemistry chemistry;
   private final Problems problems;
   private final Values values;
 
-  RecipeReader(DeviceProfile profile, Problems problems) {
+  /**
+   * Makes a reader.
+   *
+   * @param chemistry what is said of the chemistry where a start says nothing
+   */
+  RecipeReader(DeviceProfile profile, Chemistry chemistry, Problems problems) {
     this.profile = profile;
+    this.chemistry = chemistry;
     this.problems = problems;
     values = new Values(problems);
   }
@@ -44,22 +45,13 @@ final class RecipeReader {
     } else {
       clean = time(fields, "clean", usual.cleanMs());
     }
-    return Optional.of(new Recipe(programme.get(), setpoint, degas, clean, chemistry(fields)));
-  }
-
-  private Chemistry chemistry(Fields fields) {
-    boolean enzymatic =
-        fields
-            .text("chemistry")
-            .flatMap(text -> values.constant(text, "chemistry", List.of(Kind.values())))
-            .filter(kind -> kind == Kind.ENZYMATIC)
-            .isPresent();
-    int most =
-        fields
-            .text("chemistry-maximum")
-            .flatMap(text -> milliC(text, "chemistry-maximum", "0", "100"))
-            .orElse(Chemistry.NO_LIMIT);
-    return new Chemistry(enzymatic, most);
+    return Optional.of(
+        new Recipe(
+            programme.get(),
+            setpoint,
+            degas,
+            clean,
+            new ChemistryReader(problems).read(fields, chemistry)));
   }
 
   private int setpoint(Fields fields, Recipe usual) {
@@ -80,16 +72,8 @@ final class RecipeReader {
     }
     return fields
         .text("setpoint")
-        .flatMap(text -> milliC(text, "setpoint", celsius(least), celsius(most)))
+        .flatMap(text -> values.milliC(text, "setpoint", celsius(least), celsius(most)))
         .orElse(standard);
-  }
-
-  private Optional<Integer> milliC(YamlNode.Text text, String key, String least, String most) {
-    return values
-        .amount(text, key, Dimension.TEMPERATURE, least, most)
-        .map(amount -> values.whole(text, key, amount, Values.MILLI))
-        .filter(whole -> whole.isPresent())
-        .map(whole -> Math.toIntExact(whole.getAsLong()));
   }
 
   private int time(Fields fields, String key, int usual) {

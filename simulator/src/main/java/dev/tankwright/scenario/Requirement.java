@@ -1,6 +1,8 @@
 package dev.tankwright.scenario;
 
+import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.StringJoiner;
 
 /** What must be true of a run. Immutable; each run is judged by a {@link #watch()} of its own. */
 public sealed interface Requirement {
@@ -23,38 +25,52 @@ public sealed interface Requirement {
   RequirementWatch watch();
 
   /**
-   * The condition holds in every step.
+   * The condition holds in every step, or in every step of a situation.
    *
    * @param label name, id and place
    * @param condition what must hold
+   * @param during the situation; empty for all of the run
    */
-  record Always(Label label, Condition condition) implements Requirement {
+  record Always(Label label, Condition condition, Optional<Condition> during)
+      implements Requirement {
+    /** In every step of the run. */
+    public Always(Label label, Condition condition) {
+      this(label, condition, Optional.empty());
+    }
+
     @Override
     public String statement() {
-      return "always " + condition;
+      return "always " + condition + during.map(d -> " while " + d).orElse("");
     }
 
     @Override
     public RequirementWatch watch() {
-      return new AlwaysWatch(this, condition);
+      return new AlwaysWatch(this, condition, during.orElse(null));
     }
   }
 
   /**
-   * The condition holds in no step.
+   * The condition holds in no step, or in no step of a situation.
    *
    * @param label name, id and place
    * @param condition what must not hold
+   * @param during the situation; empty for all of the run
    */
-  record Never(Label label, Condition condition) implements Requirement {
+  record Never(Label label, Condition condition, Optional<Condition> during)
+      implements Requirement {
+    /** In no step of the run. */
+    public Never(Label label, Condition condition) {
+      this(label, condition, Optional.empty());
+    }
+
     @Override
     public String statement() {
-      return "never " + condition;
+      return "never " + condition + during.map(d -> " while " + d).orElse("");
     }
 
     @Override
     public RequirementWatch watch() {
-      return new AlwaysWatch(this, new Condition.Not(condition));
+      return new AlwaysWatch(this, new Condition.Not(condition), during.orElse(null));
     }
   }
 
@@ -101,6 +117,77 @@ public sealed interface Requirement {
     @Override
     public RequirementWatch watch() {
       return new WithinWatch(this);
+    }
+  }
+
+  /**
+   * Whenever the trigger becomes true, the condition holds from that step on for at least a time.
+   * Without a trigger: whenever the condition becomes true itself.
+   *
+   * @param label name, id and place
+   * @param condition what must stay true
+   * @param forMillis the time, ms, above 0
+   * @param after the trigger; empty for the condition itself
+   */
+  record Stays(Label label, Condition condition, long forMillis, Optional<Condition> after)
+      implements Requirement {
+    @Override
+    public String statement() {
+      String what = "stays " + condition + " for " + Plain.duration(forMillis);
+      return what + after.map(a -> " after " + a).orElse(" whenever it comes to hold");
+    }
+
+    @Override
+    public RequirementWatch watch() {
+      return new StaysWatch(this);
+    }
+  }
+
+  /**
+   * Whenever the trigger becomes true, the condition holds from that step on until the step in
+   * which the end holds. Without a trigger: once, from the beginning of the run.
+   *
+   * @param label name, id and place
+   * @param condition what must hold
+   * @param end until when; the condition may be false in that step already
+   * @param after the trigger; empty for the beginning of the run
+   */
+  record Until(Label label, Condition condition, Condition end, Optional<Condition> after)
+      implements Requirement {
+    @Override
+    public String statement() {
+      String what = "holds " + condition + " until " + end;
+      return what + after.map(a -> " after " + a).orElse("");
+    }
+
+    @Override
+    public RequirementWatch watch() {
+      return new UntilWatch(this);
+    }
+  }
+
+  /**
+   * The condition becomes true so and so often. One that is true in the first step of the run
+   * became true there.
+   *
+   * @param label name, id and place
+   * @param condition what is counted
+   * @param atLeast the fewest times; empty for none
+   * @param atMost the most times; empty for any
+   */
+  record Count(Label label, Condition condition, OptionalLong atLeast, OptionalLong atMost)
+      implements Requirement {
+    @Override
+    public String statement() {
+      StringJoiner bounds = new StringJoiner(", ", "count " + condition + ": ", "");
+      atLeast.ifPresent(n -> bounds.add("at least " + n));
+      atMost.ifPresent(n -> bounds.add("at most " + n));
+      return bounds.toString();
+    }
+
+    @Override
+    public RequirementWatch watch() {
+      return new CountWatch(this);
     }
   }
 }

@@ -1,12 +1,14 @@
 package dev.tankwright.scenario;
 
-import dev.tankwright.controller.board.Recipe;
+import dev.tankwright.controller.board.Command;
 import dev.tankwright.events.CycleEvent;
 import dev.tankwright.events.CycleRecord;
 import dev.tankwright.events.EventComposer;
 import dev.tankwright.events.EventOrigin;
 import dev.tankwright.events.HostMemory;
+import dev.tankwright.events.LoadReference;
 import dev.tankwright.loop.ClosedLoop;
+import dev.tankwright.loop.Deed;
 import dev.tankwright.plant.Plant;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -34,9 +36,15 @@ final class RunEvents {
     composer = new EventComposer(HostMemory.NEW, sink);
   }
 
-  /** Learns the set values that stand beside a start which is given now. */
-  void expect(Recipe recipe) {
-    composer.expect(recipe);
+  /** Learns what the host knows of a command that is given now and the controller is not told. */
+  void expect(Deed.Press press) {
+    if (press.command() == Command.FRESH_SOLUTION) {
+      composer.expectLot(scenario.contents().lot());
+    }
+    if (press.recipe() != null) {
+      composer.expect(press.recipe());
+      composer.expect(new LoadReference("", scenario.contents().load()));
+    }
   }
 
   /** Composes what the scan has left; called after every scan. */

@@ -4,9 +4,9 @@ import dev.tankwright.controller.board.Phase;
 import dev.tankwright.loop.Deed;
 import dev.tankwright.plant.PartFault;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -14,15 +14,19 @@ import java.util.Set;
  * that are never done, mending what is whole, and requirements that nothing can put to the test.
  */
 public final class ScenarioLint {
+  private static final String OR_LEAVE_OUT = "; bring it about, or leave the requirement out";
+
   private final String file;
   private final Scenario scenario;
   private final Possible possible;
+  private final Anchors anchors;
   private final List<Problem> warnings = new ArrayList<>();
 
   private ScenarioLint(String file, Scenario scenario) {
     this.file = file;
     this.scenario = scenario;
     possible = new Possible(scenario.timeline());
+    anchors = new Anchors(scenario.timeline());
   }
 
   /**
@@ -36,7 +40,7 @@ public final class ScenarioLint {
     lint.entries();
     lint.parts();
     scenario.requirements().forEach(lint::requirement);
-    lint.warnings.sort(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column));
+    lint.warnings.sort(Problem.ORDER);
     return List.copyOf(lint.warnings);
   }
 
@@ -45,24 +49,37 @@ public final class ScenarioLint {
   }
 
   private void entries() {
-    long earliest = 0;
-    boolean reached = true;
-    for (int i = 0; i < scenario.timeline().size(); i++) {
+    int size = scenario.timeline().size();
+    long[] last = new long[size];
+    boolean[] reached = new boolean[size];
+    for (int i = 0; i < size; i++) {
       TimelineEntry entry = scenario.timeline().get(i);
-      if (entry.when() instanceof When.At at) {
-        earliest = at.millis();
-        reached = true;
-      } else if (entry.when() instanceof When.On on) {
-        earliest += on.delayMillis();
-        reached = reached && isReached(entry, on.phase(), i);
-      } else if (entry.when() instanceof When.Then then) {
-        earliest += then.delayMillis();
-      }
-      if (reached && earliest > scenario.durationMillis()) {
+      int anchor = anchors.of(i);
+      long earliest = (anchor == Anchors.START ? 0 : last[anchor]) + delay(entry.when());
+      reached[i] = (anchor == Anchors.START || reached[anchor]) && isReached(entry, i);
+      if (reached[i] && earliest > scenario.durationMillis()) {
         warn(entry.place(), late(entry, earliest));
-        reached = false;
+        reached[i] = false;
       }
+      last[i] = entry.repeat().map(r -> lastTime(r, earliest)).orElse(earliest);
     }
+  }
+
+  private static long delay(When when) {
+    if (when instanceof When.At at) {
+      return at.millis();
+    } else if (when instanceof When.On on) {
+      return on.delayMillis();
+    } else if (when instanceof When.Then then) {
+      return then.delayMillis();
+    }
+    return ((When.Crossing) when).delayMillis();
+  }
+
+  /** When a repeated entry is done for the last time, at the earliest. */
+  private static long lastTime(Repeat repeat, long first) {
+    long byTimes = first + (repeat.times().orElse(1) - 1) * repeat.everyMillis();
+    return Math.min(byTimes, Math.max(first, repeat.untilMillis().orElse(Long.MAX_VALUE)));
   }
 
   private String late(TimelineEntry entry, long earliest) {
@@ -71,24 +88,33 @@ public final class ScenarioLint {
         + " is due at "
         + Plain.moment(earliest)
         + " at the earliest, after the run ends at "
-        + Plain.moment(scenario.durationMillis());
+        + Plain.moment(scenario.durationMillis())
+        + "; give it an earlier moment, or a longer 'duration'";
   }
 
-  private boolean isReached(TimelineEntry entry, Phase phase, int index) {
-    boolean reached = possible.phaseBefore(phase, index);
-    if (!reached) {
-      String command = phase == Phase.DRAINING ? "DRAIN" : "START";
+  private boolean isReached(TimelineEntry entry, int index) {
+    if (entry.when() instanceof When.On on && !possible.phaseBefore(on.phase(), index)) {
+      String command = on.phase() == Phase.DRAINING ? "DRAIN" : "START";
+      String waits = " waits for " + on.phase() + ", but no " + command;
       warn(
           entry.place(),
           "never done: "
               + entry.text()
-              + " waits for "
-              + phase
-              + ", but no "
-              + command
-              + " is commanded before it");
+              + waits
+              + " is commanded before it; command it before, or wait for another phase");
+      return false;
     }
-    return reached;
+    if (entry.when() instanceof When.Crossing crossing && !possible.holds(crossing.condition())) {
+      String waits = " waits for '" + crossing.condition() + "', which cannot come to hold";
+      warn(
+          entry.place(),
+          "never done: "
+              + entry.text()
+              + waits
+              + " in this timeline; bring it about, or wait for another");
+      return false;
+    }
+    return true;
   }
 
   private void parts() {
@@ -100,21 +126,54 @@ public final class ScenarioLint {
     }
     for (TimelineEntry entry : scenario.timeline()) {
       if (entry.deed() instanceof Deed.Mend m && !broken.contains(m.fault())) {
-        warn(entry.place(), "no effect: " + m.fault().key() + " never breaks in this timeline");
+        warn(
+            entry.place(),
+            "no effect: "
+                + m.fault().key()
+                + " never breaks in this timeline; break it before, or leave this out");
       }
     }
   }
 
   private void requirement(Requirement requirement) {
     Place place = requirement.label().place();
-    if (requirement instanceof Requirement.Within within && !possible.holds(within.after())) {
-      warn(place, "never exercised: '" + within.after() + "' cannot come to hold in this timeline");
+    Optional<Condition> trigger = trigger(requirement);
+    if (trigger.isPresent() && !possible.holds(trigger.get())) {
+      String what = "'" + trigger.get() + "' cannot come to hold in this timeline";
+      warn(place, "never exercised: " + what + OR_LEAVE_OUT);
     } else if (requirement instanceof Requirement.Never never
         && !possible.holds(never.condition())) {
-      warn(place, "shows nothing: '" + never.condition() + "' cannot hold in this timeline anyway");
-    } else if (requirement instanceof Requirement.Eventually eventually
-        && !possible.holds(eventually.condition())) {
-      warn(place, "cannot be met: '" + eventually.condition() + "' cannot hold in this timeline");
+      String what = "'" + never.condition() + "' cannot hold in this timeline anyway";
+      warn(place, "shows nothing: " + what + OR_LEAVE_OUT);
+    } else if (wanted(requirement).map(c -> !possible.holds(c)).orElse(false)) {
+      String what = "'" + wanted(requirement).get() + "' cannot hold in this timeline";
+      warn(place, "cannot be met: " + what + OR_LEAVE_OUT);
     }
+  }
+
+  /** What must come before the requirement asks for anything. */
+  private static Optional<Condition> trigger(Requirement requirement) {
+    if (requirement instanceof Requirement.Within within) {
+      return Optional.of(within.after());
+    } else if (requirement instanceof Requirement.Always always) {
+      return always.during();
+    } else if (requirement instanceof Requirement.Never never) {
+      return never.during();
+    } else if (requirement instanceof Requirement.Stays stays) {
+      return stays.after().or(() -> Optional.of(stays.condition()));
+    } else if (requirement instanceof Requirement.Until until) {
+      return until.after();
+    }
+    return Optional.empty();
+  }
+
+  /** What must come for the requirement to be met. */
+  private static Optional<Condition> wanted(Requirement requirement) {
+    if (requirement instanceof Requirement.Eventually eventually) {
+      return Optional.of(eventually.condition());
+    }
+    boolean counted =
+        requirement instanceof Requirement.Count count && count.atLeast().orElse(0) > 0;
+    return counted ? Optional.of(((Requirement.Count) requirement).condition()) : Optional.empty();
   }
 }

@@ -1,6 +1,7 @@
 package dev.tankwright.scenario;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -43,16 +44,24 @@ public final class ScenarioReader {
    * @throws ScenarioException when it is not a valid scenario
    */
   public static Scenario read(String fileName, byte[] content) throws ScenarioException {
-    Problems problems = new Problems(fileName);
+    return read(fileName, content, new Problems(fileName));
+  }
+
+  private static Scenario read(String fileName, byte[] content, Problems problems)
+      throws ScenarioException {
     if (content.length > LARGEST_BYTES) {
       throw problems.stop(Place.START, FileBytes.tooLarge(content.length, "scenario"));
     }
+    Sources sources = new Sources();
+    sources.add(content);
     YamlNode root = YamlTree.read(YamlText.decode(content, problems), problems);
-    return new DocumentReader(fileName, content, problems).read(root);
+    YamlNode whole = new Variants(fileName, problems, sources).resolve(root);
+    return new DocumentReader(fileName, sources, problems).read(whole);
   }
 
   /**
-   * Reads a file and looks for what can have no effect in a run, see {@link ScenarioLint}.
+   * Reads a file and looks for what can have no effect in a run: keys of no use, and what {@link
+   * ScenarioLint} finds.
    *
    * @param path the file
    * @throws ScenarioException as {@link #read(Path)}
@@ -69,7 +78,11 @@ public final class ScenarioReader {
    * @throws ScenarioException as {@link #read(String, byte[])}
    */
   public static Lint lint(String fileName, byte[] content) throws ScenarioException {
-    Scenario scenario = read(fileName, content);
-    return new Lint(scenario, ScenarioLint.warnings(fileName, scenario));
+    Problems problems = new Problems(fileName);
+    Scenario scenario = read(fileName, content, problems);
+    List<Problem> warnings = new ArrayList<>(problems.remarks());
+    warnings.addAll(ScenarioLint.warnings(fileName, scenario));
+    warnings.sort(Problem.ORDER);
+    return new Lint(scenario, List.copyOf(warnings));
   }
 }

@@ -46,6 +46,10 @@ public final class ScenarioRun {
     watches =
         scenario.requirements().stream().map(Requirement::watch).toArray(RequirementWatch[]::new);
     composed = new RunEvents(scenario, version, loop, this::take);
+    String contents = scenario.contents().toString();
+    if (!contents.isEmpty()) {
+      marks.add(new Mark(0, Mark.Kind.DEED, contents));
+    }
   }
 
   /**
@@ -68,7 +72,7 @@ public final class ScenarioRun {
   private void step(Consumer<TimelineEntry> doer) {
     long millis = loop.millis();
     Phase before = loop.isSupplied() ? loop.outputs().panel.phase : null;
-    timeline.step(millis, before, doer);
+    timeline.step(millis, before, loop, doer);
     loop.scan();
     composed.step();
     for (RequirementWatch watch : watches) {
@@ -80,8 +84,8 @@ public final class ScenarioRun {
 
   private void perform(TimelineEntry entry) {
     marks.add(new Mark(loop.millis(), Mark.Kind.DEED, entry.text()));
-    if (entry.deed() instanceof Deed.Press press && press.recipe() != null) {
-      composed.expect(press.recipe());
+    if (entry.deed() instanceof Deed.Press press) {
+      composed.expect(press);
     }
     loop.perform(entry.deed());
   }
@@ -111,9 +115,19 @@ public final class ScenarioRun {
 
   /** The entries of the timeline that were never due, in the words of a person. */
   public List<String> notDone() {
-    return timeline.notDone().stream()
-        .map(entry -> "line " + entry.place().line() + ": " + entry.text())
+    return undone().stream()
+        .map(
+            undone ->
+                undone.entry().place()
+                    + ": "
+                    + undone.entry().text()
+                    + (undone.times() == 0 ? "" : " (done " + undone.times() + " times only)"))
         .toList();
+  }
+
+  /** The entries of the timeline that were not done, or not as often as asked. */
+  public List<Timeline.Undone> undone() {
+    return timeline.undone();
   }
 
   private RunResult.About about() {

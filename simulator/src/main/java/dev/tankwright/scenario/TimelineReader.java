@@ -1,56 +1,45 @@
 package dev.tankwright.scenario;
 
+import dev.tankwright.controller.board.Chemistry;
 import dev.tankwright.controller.board.DeviceProfile;
-import dev.tankwright.controller.board.Phase;
 import dev.tankwright.loop.Deed;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalLong;
 
 /** Reads the timeline. */
 final class TimelineReader {
-  private static final List<String> KEYS =
-      List.of(
-          "at",
-          "on",
-          "after",
-          "then",
-          "command",
-          "programme",
-          "setpoint",
-          "degas",
-          "clean",
-          "chemistry",
-          "chemistry-maximum",
-          "foil",
-          "basket",
-          "cut-power",
-          "lid",
-          "break",
-          "size",
-          "for",
-          "mend",
-          "force",
-          "release",
-          "fill",
-          "temperature",
-          "detergent");
-  private static final List<String> MOMENTS = List.of("at", "on", "then");
+  static final int LONGEST_NAME = 120;
 
   private final Problems problems;
   private final Values values;
+  private final MomentReader moments;
   private final DeedReader deeds;
+  private final Map<String, Named> names = new LinkedHashMap<>();
+  private Optional<Repeat> before = Optional.empty();
+
+  /** An entry that has a name. */
+  private record Named(Place place, Optional<Repeat> repeat) {}
 
   /**
    * Makes a reader.
    *
    * @param brim volume that the tank holds at most, L
+   * @param chemistry what is said of the chemistry where a start says nothing
+   * @param durationMillis length of the run, ms
    */
-  TimelineReader(DeviceProfile profile, String brim, Problems problems) {
+  TimelineReader(
+      DeviceProfile profile,
+      String brim,
+      Chemistry chemistry,
+      long durationMillis,
+      Problems problems) {
     this.problems = problems;
     values = new Values(problems);
-    deeds = new DeedReader(profile, brim, problems);
+    moments = new MomentReader(durationMillis, problems);
+    deeds = new DeedReader(profile, brim, chemistry, problems);
   }
 
   List<TimelineEntry> read(YamlNode node) {
@@ -67,7 +56,7 @@ final class TimelineReader {
     return entries;
   }
 
-  private Optional<TimelineEntry> entry(YamlNode node, boolean first) {
+  private Optional<TimelineEntry> entry(YamlNode node, boolean isFirst) {
     if (!(node instanceof YamlNode.Keys keys)) {
       problems.add(
           node.place(),
@@ -75,58 +64,62 @@ final class TimelineReader {
               + node.noun());
       return Optional.empty();
     }
-    Fields fields = new Fields(keys, "this timeline entry", KEYS, problems);
-    Optional<When> when = when(fields, first);
+    Fields fields = new Fields(keys, "this timeline entry", ScenarioKeys.ENTRY, problems);
+    Optional<When> when = moments.when(fields, isFirst);
+    String from = fields.text("from").map(this::from).orElse("");
+    if (from.isEmpty() && !fields.has("at") && !fields.has("from")) {
+      refuseEndless(keys.place(), "the entry before it", before);
+    }
+    Optional<Repeat> repeat = moments.repeat(fields, when);
+    String name = fields.text("name").flatMap(text -> name(text, repeat)).orElse("");
+    before = repeat;
     Optional<Deed> deed = deeds.read(fields);
     return when.isPresent() && deed.isPresent()
-        ? Optional.of(new TimelineEntry(when.get(), deed.get(), keys.place()))
+        ? Optional.of(new TimelineEntry(name, from, when.get(), repeat, deed.get(), keys.place()))
         : Optional.empty();
   }
 
-  private Optional<When> when(Fields fields, boolean first) {
-    List<String> given = MOMENTS.stream().filter(fields::has).toList();
-    if (!given.equals(List.of("on"))) {
-      fields.refuse("after", "goes only with 'on'; for a time after the entry before write 'then'");
+  private void refuseEndless(Place place, String which, Optional<Repeat> repeat) {
+    if (repeat.isPresent() && !repeat.get().isBounded()) {
+      problems.add(
+          place,
+          "this entry waits for "
+              + which
+              + ", which is repeated without end; give that one 'times' or 'until', or wait for"
+              + " another with 'from'");
     }
-    if (given.size() != 1) {
-      String text =
-          given.isEmpty()
-              ? "this entry has no moment; give it one of at, on, then"
-              : "an entry has one moment, this one has " + String.join(" and ", given);
-      problems.add(given.isEmpty() ? fields.place() : fields.keyPlace(given.get(1)), text);
+  }
+
+  private String from(YamlNode.Text text) {
+    String name = text.value();
+    if (names.containsKey(name)) {
+      refuseEndless(text.place(), Quote.of(name), names.get(name).repeat());
+    } else if (!name.equals(TimelineEntry.START)) {
+      List<String> known = new ArrayList<>(names.keySet());
+      known.add(TimelineEntry.START);
+      problems.add(
+          text.place(),
+          "no entry before this one is named " + Quote.of(name) + "; " + Nearest.hint(name, known));
+    }
+    return name;
+  }
+
+  private Optional<String> name(YamlNode.Text text, Optional<Repeat> repeat) {
+    Optional<String> name = values.line(text, "name", LONGEST_NAME);
+    if (name.isPresent() && name.get().equals(TimelineEntry.START)) {
+      problems.add(text.place(), "'start' is the start of the run; give this entry another name");
       return Optional.empty();
     }
-    return switch (given.get(0)) {
-      case "at" -> boxed(time(fields, "at")).map(When.At::new);
-      case "on" -> on(fields);
-      default -> then(fields, first);
-    };
-  }
-
-  private Optional<When> on(Fields fields) {
-    Optional<Phase> phase =
-        fields.text("on").flatMap(text -> values.constant(text, "on", List.of(Phase.values())));
-    OptionalLong delay = fields.has("after") ? time(fields, "after") : OptionalLong.of(0);
-    return phase.isPresent() && delay.isPresent()
-        ? Optional.of(new When.On(phase.get(), delay.getAsLong()))
-        : Optional.empty();
-  }
-
-  private Optional<When> then(Fields fields, boolean first) {
-    if (first) {
-      fields.refuse("then", "has no entry before it to wait for; write 'at' in the first entry");
+    Named first = name.map(n -> names.putIfAbsent(n, new Named(text.place(), repeat))).orElse(null);
+    if (first != null) {
+      problems.add(
+          text.place(),
+          "the name "
+              + Quote.of(text.value())
+              + " is already taken in "
+              + first.place()
+              + "; give each entry its own");
     }
-    return boxed(time(fields, "then")).map(When.Then::new);
-  }
-
-  private OptionalLong time(Fields fields, String key) {
-    Optional<YamlNode.Text> text = fields.text(key);
-    return text.isEmpty()
-        ? OptionalLong.empty()
-        : values.millis(text.get(), key, 0, ScenarioReader.LONGEST_MILLIS);
-  }
-
-  private static Optional<Long> boxed(OptionalLong value) {
-    return value.isPresent() ? Optional.of(value.getAsLong()) : Optional.empty();
+    return name;
   }
 }

@@ -87,6 +87,14 @@ final class Values {
     return amount.isPresent() ? whole(text, subject, amount.get(), MILLI) : OptionalLong.empty();
   }
 
+  /** A temperature from least to most, in m°C. */
+  Optional<Integer> milliC(YamlNode.Text text, String subject, String least, String most) {
+    return amount(text, subject, Dimension.TEMPERATURE, least, most)
+        .map(amount -> whole(text, subject, amount, MILLI))
+        .filter(whole -> whole.isPresent())
+        .map(whole -> Math.toIntExact(whole.getAsLong()));
+  }
+
   /** One of some words. */
   Optional<String> word(YamlNode.Text text, String subject, List<String> words) {
     if (words.contains(text.value())) {
@@ -106,5 +114,15 @@ final class Values {
   <E extends Enum<E>> Optional<E> constant(YamlNode.Text text, String subject, List<E> allowed) {
     List<String> names = allowed.stream().map(Enum::name).toList();
     return word(text, subject, names).map(name -> allowed.get(names.indexOf(name)));
+  }
+
+  /** A condition over signals. */
+  Optional<Condition> condition(YamlNode.Text text) {
+    try {
+      return Optional.of(ConditionParser.parse(text.value()));
+    } catch (TextFault e) {
+      problems.add(text.at(e.offset()), e.getMessage());
+      return Optional.empty();
+    }
   }
 }

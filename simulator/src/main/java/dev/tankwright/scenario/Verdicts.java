@@ -5,7 +5,11 @@ import java.util.OptionalLong;
 
 /** Makes verdicts of one requirement. */
 record Verdicts(Requirement requirement) {
-  private static final String SECONDS = "s";
+  /** Unit of times. */
+  static final String SECONDS = "s";
+
+  // Added to a negative zero it gives a positive one, which a person would not tell apart.
+  private static final double POSITIVE_ZERO = 0.0;
 
   Verdict notExercised(String detail) {
     return make(
@@ -44,7 +48,7 @@ record Verdicts(Requirement requirement) {
         requirement.statement(),
         outcome,
         moment,
-        margin,
+        margin.isPresent() ? OptionalDouble.of(margin.getAsDouble() + POSITIVE_ZERO) : margin,
         margin.isPresent() ? unit : "",
         detail);
   }

@@ -6,7 +6,8 @@ import java.util.OptionalDouble;
 /**
  * Judges a reaction within a time. Every rising edge of the trigger starts a check; a step in which
  * the reaction holds ends all checks that are open, so the oldest of them is the slowest and the
- * only one to be remembered. The margin is the limit less the slowest reaction.
+ * only one to be remembered. The margin is the limit less the slowest reaction; a reaction that
+ * never came is as slow as the run was long after its trigger, at least.
  *
  * <p>A check that the end of the run leaves open is failed when its limit had passed by the last
  * step, and counts for nothing when it had not.
@@ -66,13 +67,7 @@ final class WithinWatch implements RequirementWatch {
   @Override
   public Verdict verdict(long endMillis) {
     if (oldestOpen != NONE && lastStep - oldestOpen >= limit) {
-      String text =
-          "Triggered at " + Plain.moment(oldestOpen) + " and without reaction until the run";
-      return verdicts.failed(
-          oldestOpen,
-          OptionalDouble.empty(),
-          "",
-          text + " ended at " + Plain.moment(endMillis) + ".");
+      return unanswered(endMillis);
     }
     if (reactions > 0) {
       return reacted();
@@ -85,19 +80,29 @@ final class WithinWatch implements RequirementWatch {
                 + "; the run ended before the limit had passed.");
   }
 
+  /** What never came is late by at least the time up to the last step. */
+  private Verdict unanswered(long endMillis) {
+    String text =
+        "Triggered at " + Plain.moment(oldestOpen) + " and without reaction until the run";
+    text += " ended at " + Plain.moment(endMillis) + ".";
+    return verdict(false, oldestOpen, limit - Math.max(slowest, lastStep - oldestOpen), text);
+  }
+
   private Verdict reacted() {
     String checked = reactions == 1 ? "the only trigger" : "the slowest of " + reactions;
     String text = "Reaction after " + time(slowest) + " to the trigger at ";
     text += Plain.moment(slowestEdge) + ", " + checked + "; limit " + Plain.duration(limit) + ".";
-    boolean held = slowest <= limit;
-    long left = limit - slowest;
+    return verdict(slowest <= limit, slowestEdge, limit - slowest, text);
+  }
+
+  private Verdict verdict(boolean held, long moment, long left, String text) {
     if (limit >= IN_SECONDS) {
-      return verdicts.inTime(held, slowestEdge, left, text);
+      return verdicts.inTime(held, moment, left, text);
     }
     OptionalDouble margin = OptionalDouble.of((double) left);
     return held
-        ? verdicts.held(slowestEdge, margin, "ms", text)
-        : verdicts.failed(slowestEdge, margin, "ms", text);
+        ? verdicts.held(moment, margin, "ms", text)
+        : verdicts.failed(moment, margin, "ms", text);
   }
 
   private static String time(long millis) {

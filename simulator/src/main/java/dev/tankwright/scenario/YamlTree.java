@@ -23,10 +23,12 @@ import org.snakeyaml.engine.v2.scanner.StreamReader;
 final class YamlTree {
   private static final int DEEPEST = 8;
 
+  private final String file;
   private final Problems problems;
   private final ParserImpl parser;
 
-  private YamlTree(String text, Problems problems) {
+  private YamlTree(String text, String file, Problems problems) {
+    this.file = file;
     this.problems = problems;
     LoadSettings settings = LoadSettings.builder().setCodePointLimit(text.length() + 1).build();
     parser = new ParserImpl(settings, new StreamReader(settings, text));
@@ -34,7 +36,16 @@ final class YamlTree {
 
   /** The document's root. */
   static YamlNode read(String text, Problems problems) throws ScenarioException {
-    return new YamlTree(text, problems).document();
+    return read(text, "", problems);
+  }
+
+  /**
+   * The root of a document that another file names.
+   *
+   * @param file what the places in it call the file; empty for the file that is read
+   */
+  static YamlNode read(String text, String file, Problems problems) throws ScenarioException {
+    return new YamlTree(text, file, problems).document();
   }
 
   private YamlNode document() throws ScenarioException {
@@ -149,7 +160,7 @@ final class YamlTree {
     }
   }
 
-  private static Place place(Optional<Mark> mark) {
-    return mark.map(m -> new Place(m.getLine() + 1, m.getColumn() + 1)).orElse(Place.START);
+  private Place place(Optional<Mark> mark) {
+    return mark.map(m -> new Place(file, m.getLine() + 1, m.getColumn() + 1)).orElse(Place.START);
   }
 }

@@ -10,6 +10,7 @@ import dev.tankwright.loop.Signal;
 import dev.tankwright.loop.SignalSource;
 import java.lang.management.ManagementFactory;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
@@ -33,7 +34,7 @@ class AllocationTest {
       values[Signal.LIQUID_TEMPERATURE.ordinal()] = 20 + step * 0.001;
       values[Signal.LID_OPEN.ordinal()] = step % 100 < 50 ? 1 : 0;
       values[Signal.ULTRASOUND.ordinal()] = step % 100 < 2 ? 1 : 0;
-      timeline.step(step * 10, Phase.of((int) (step / 1000 % 4)), doer);
+      timeline.step(step * 10, Phase.of((int) (step / 1000 % 4)), source, doer);
       for (int i = 0; i < watches.size(); i++) {
         watches.get(i).step(step * 10, source);
       }
@@ -61,12 +62,24 @@ class AllocationTest {
             new Requirement.Always(label, warm),
             new Requirement.Never(label, warm),
             new Requirement.Eventually(label, warm, OptionalLong.empty()),
-            new Requirement.Within(label, 20, condition("lid-open"), condition("not ultrasound")));
+            new Requirement.Within(label, 20, condition("lid-open"), condition("not ultrasound")),
+            new Requirement.Never(label, warm, Optional.of(condition("lid-open"))),
+            new Requirement.Always(label, condition("volume < 3 L or liquid-temperature < 90 °C")),
+            new Requirement.Never(label, condition("lid-open and ultrasound")),
+            new Requirement.Stays(label, warm, 30, Optional.of(condition("lid-open"))),
+            new Requirement.Until(
+                label, condition("lid-open"), condition("ultrasound"), Optional.empty()),
+            new Requirement.Count(
+                label, condition("lid-open"), OptionalLong.of(3), OptionalLong.empty()));
     List<TimelineEntry> entries =
         List.of(
             new TimelineEntry(new When.At(5000), new Deed.MoveLid(true), Place.START),
             new TimelineEntry(new When.On(Phase.HEATING, 50), new Deed.MoveLid(true), Place.START),
-            new TimelineEntry(new When.Then(20), new Deed.MoveLid(true), Place.START));
+            new TimelineEntry(new When.Then(20), new Deed.MoveLid(true), Place.START),
+            new TimelineEntry(
+                new When.Crossing(condition("liquid-temperature > 25 °C"), 0),
+                new Deed.MoveLid(true),
+                Place.START));
     assertTrue(THREADS.isThreadAllocatedMemoryEnabled());
     long least = Long.MAX_VALUE;
     for (int i = 0; i < 3; i++) {

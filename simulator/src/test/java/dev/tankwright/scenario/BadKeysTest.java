@@ -23,8 +23,9 @@ class BadKeysTest {
         change(
             "seed: 7",
             "colour: red",
-            "5:1: unknown key 'colour' in the scenario; known here: scenario, purpose, device,"
-                + " clock, seed, duration, profile, bath, controller, timeline, requirements"),
+            "5:1: unknown key 'colour' in the scenario; known here: scenario, extends,"
+                + " purpose, device, clock, seed, duration, profile, bath, solution, load,"
+                + " controller, timeline, requirements"),
         change(
             "seed: 7",
             "purpose: x",
@@ -53,8 +54,9 @@ class BadKeysTest {
         change(
             "seed: 7",
             "7: seed",
-            "5:1: unknown key '7' in the scenario; known here: scenario, purpose, device, clock,"
-                + " seed, duration, profile, bath, controller, timeline, requirements"));
+            "5:1: unknown key '7' in the scenario; known here: scenario, extends,"
+                + " purpose, device, clock, seed, duration, profile, bath, solution, load,"
+                + " controller, timeline, requirements"));
   }
 
   static Stream<BadFile.Case> outermost() {

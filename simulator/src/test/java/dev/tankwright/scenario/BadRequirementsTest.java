@@ -30,7 +30,7 @@ class BadRequirementsTest {
             "    always: liquid-temperature < 70 °C\n",
             "",
             "37:5: this requirement asks for nothing; give it one of always, never, within,"
-                + " eventually"),
+                + " eventually, stays, until, count"),
         change(
             "    always: liquid-temperature < 70 °C\n",
             "    always: heater\n    never: heater\n",
@@ -42,7 +42,36 @@ class BadRequirementsTest {
         change(
             "    always: liquid-temperature < 70 °C\n",
             "    always: heater\n    holds: heater\n",
-            "39:5: 'holds' goes only with 'within'"),
+            "39:5: 'holds' goes only with 'within' or 'until'"),
+        change(
+            "    always: liquid-temperature < 70 °C\n",
+            "    eventually: heater\n    while: lid-open\n",
+            "39:5: 'while' goes only with 'always' or 'never'"),
+        change(
+            "    always: liquid-temperature < 70 °C\n",
+            "    stays: heater\n",
+            "37:5: this requirement lacks the key 'for'; for example 'for: 30 s'"),
+        change(
+            "    always: liquid-temperature < 70 °C\n",
+            "    stays: heater\n    for: 0 s\n",
+            "39:10: for is 0 s; it must lie from 1 ms to 60 min"),
+        change(
+            "    always: liquid-temperature < 70 °C\n",
+            "    until: heater\n",
+            "37:5: this requirement lacks the key 'holds'; for example 'holds: not ultrasound'"),
+        change(
+            "    always: liquid-temperature < 70 °C\n",
+            "    count: heater\n",
+            "38:5: 'count' lacks its bounds; give it 'at-least', 'at-most' or both, as in"
+                + " 'at-most: 3'"),
+        change(
+            "    always: liquid-temperature < 70 °C\n",
+            "    count: heater\n    at-least: 3\n    at-most: 2\n",
+            "40:5: at-most is 2; it must be at least at-least, 3"),
+        change(
+            "    always: liquid-temperature < 70 °C\n",
+            "    count: heater\n    at-most: -1\n",
+            "39:14: at-most is '-1'; it must be a whole number, as in 3"),
         change(
             "before: 30 min",
             "before: 61 min",
@@ -86,8 +115,8 @@ class BadRequirementsTest {
         change(
             "  - name: Three\n    always: liquid-temperature < 70 °C\n",
             "  - nothing\n",
-            "37:5: a requirement needs a name and one of always, never, within, eventually; here"
-                + " is a single value"));
+            "37:5: a requirement needs a name and one of always, never, within, eventually,"
+                + " stays, until, count; here is a single value"));
   }
 
   @ParameterizedTest

@@ -78,7 +78,8 @@ class BadTimelineTest {
         change(
             "- at: 5 s\n    command",
             "- at: 5 s\n    after: 1 s\n    command",
-            "14:5: 'after' goes only with 'on'; for a time after the entry before write 'then'"),
+            "14:5: 'after' goes only with 'on' or 'when'; for a time after the entry before write"
+                + " 'then'"),
         change(
             "- at: 5 s",
             "- at: 5 s\n    on: HEATING",
@@ -86,7 +87,7 @@ class BadTimelineTest {
         change(
             "- on: CLEANING\n    after: 4 min\n    lid: open\n",
             "- lid: open\n",
-            "17:5: this entry has no moment; give it one of at, on, then"),
+            "17:5: this entry has no moment; give it one of at, on, when, then"),
         change(
             "- on: CLEANING\n",
             "- on: cleaning\n",

@@ -3,6 +3,7 @@ package dev.tankwright.scenario;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.tankwright.loop.Signal;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
@@ -80,7 +81,7 @@ class RequirementWatchTest {
   }
 
   @Test
-  void neverWithoutNumbersHasNoMargin() {
+  void neverOfSwitchesHasNoMarginWhileNoneMovesAndFailsByItsTime() {
     signals.set(Signal.ULTRASOUND, 1);
     Requirement never = new Requirement.Never(LABEL, condition("ultrasound and lid-open"));
     RequirementWatch held = never.watch();
@@ -90,10 +91,10 @@ class RequirementWatchTest {
     RequirementWatch failed = never.watch();
     run(failed, Signal.LID_OPEN, 0, 1, 1, 0);
     Verdict verdict = failed.verdict(60);
-    assertUnmeasured(verdict, Verdict.Outcome.FAILED);
-    assertEquals(OptionalLong.of(30), verdict.momentMillis());
+    assertVerdict(verdict, Verdict.Outcome.FAILED, 30, -0.02, "s");
     assertEquals(
-        "Broken first at 0.03 s: ultrasound, lid-open; broken in 2 of 4 steps.", verdict.detail());
+        "Broken first at 0.03 s: ultrasound, lid-open; for 0.02 s; broken in 2 of 4 steps.",
+        verdict.detail());
   }
 
   @Test
@@ -134,7 +135,10 @@ class RequirementWatchTest {
     assertEquals("First so at 0.07 s: phase COMPLETE; 0.02 s late.", late.verdict(100).detail());
     RequirementWatch never = requirement.watch();
     run(never, Signal.PHASE, 0);
-    assertUnmeasured(never.verdict(100), Verdict.Outcome.FAILED);
+    assertVerdict(never.verdict(100), Verdict.Outcome.FAILED, 100, -0.05, "s");
+    assertEquals(
+        "It never came to be so until the run ended at 0.1 s, 0.05 s too late by then.",
+        never.verdict(100).detail());
   }
 
   @Test
@@ -215,12 +219,13 @@ class RequirementWatchTest {
   }
 
   @Test
-  void withinFailsWithoutMarginWhenNothingReacts() {
+  void withinIsLateByAtLeastTheRestOfTheRunWhenNothingReacts() {
     RequirementWatch watch = within(20);
     runPairs(watch, "o-", "-u", "ou", "-u", "-u");
+    assertVerdict(watch.verdict(50), Verdict.Outcome.FAILED, 20, 0, "ms");
+    runPairs(watch, "-u", "-u", "-u");
+    assertVerdict(watch.verdict(80), Verdict.Outcome.FAILED, 20, -30, "ms");
     Verdict verdict = watch.verdict(50);
-    assertUnmeasured(verdict, Verdict.Outcome.FAILED);
-    assertEquals(OptionalLong.of(20), verdict.momentMillis());
     assertEquals(
         "Triggered at 0.02 s and without reaction until the run ended at 0.05 s.",
         verdict.detail());
@@ -235,7 +240,7 @@ class RequirementWatchTest {
     assertEquals(
         "Its trigger came at 0.01 s; the run ended before the limit had passed.", verdict.detail());
     runPairs(watch, "ou");
-    assertUnmeasured(watch.verdict(50), Verdict.Outcome.FAILED);
+    assertVerdict(watch.verdict(50), Verdict.Outcome.FAILED, 10, 0, "ms");
   }
 
   @Test
@@ -263,7 +268,10 @@ class RequirementWatchTest {
           new Requirement.Always(LABEL, heater),
           new Requirement.Never(LABEL, heater),
           new Requirement.Eventually(LABEL, heater, OptionalLong.empty()),
-          new Requirement.Within(LABEL, 10, heater, heater)
+          new Requirement.Within(LABEL, 10, heater, heater),
+          new Requirement.Stays(LABEL, heater, 10, Optional.empty()),
+          new Requirement.Until(LABEL, heater, heater, Optional.empty()),
+          new Requirement.Count(LABEL, heater, OptionalLong.empty(), OptionalLong.of(1))
         }) {
       assertUnmeasured(requirement.watch().verdict(0), Verdict.Outcome.NOT_EXERCISED);
     }

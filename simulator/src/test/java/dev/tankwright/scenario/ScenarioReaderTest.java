@@ -16,6 +16,8 @@ import dev.tankwright.plant.BathStart;
 import dev.tankwright.plant.PartFault;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 
 class ScenarioReaderTest {
@@ -63,9 +65,10 @@ class ScenarioReaderTest {
     assertEquals(64, read(SMALL).sha256().length());
     assertEquals(read(SMALL).sha256(), read(SMALL).sha256());
     assertTrue(!read(SMALL).sha256().equals(read(SMALL + "\n").sha256()));
+    Sources abc = new Sources();
+    abc.add("abc".getBytes(UTF_8));
     assertEquals(
-        "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad",
-        DocumentReader.sha256("abc".getBytes(UTF_8)));
+        "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad", abc.checksum());
   }
 
   @Test
@@ -247,5 +250,52 @@ class ScenarioReaderTest {
         "folder/small.yaml:109:1: more is wrong from here on; these 100 problems are enough for"
             + " once",
         e.problems().get(100).toString());
+  }
+
+  @Test
+  void readsNamesReferencesCrossingsAndRepetitions() throws ScenarioException {
+    String yaml =
+        """
+        scenario: A
+        purpose: B
+        duration: 10 min
+        bath: {fill: 4 L, temperature: 20 °C}
+        timeline:
+          - name: peek
+            when: volume > 3 L
+            after: 2 s
+            every: 1 min
+            times: 3
+            until: 5 min
+            lid: open
+          - then: 20 s
+            from: peek
+            lid: closed
+          - on: STANDBY
+            from: start
+            lid: open
+        requirements:
+          - {name: C, always: volume < 6 L, while: not lid-open}
+          - {name: D, never: heater, while: lid-open}
+          - {name: E, stays: lid-open, for: 20 s}
+          - {name: F, until: lid-open, holds: not heater, after: phase = STANDBY}
+          - {name: G, count: lid-open, at-least: 1, at-most: 4}
+        """;
+    Scenario scenario = ScenarioReader.read("f", yaml.getBytes(UTF_8));
+    TimelineEntry peek = scenario.timeline().get(0);
+    assertEquals("peek", peek.name());
+    assertEquals(new When.Crossing(Condition.of("volume > 3 L"), 2000), peek.when());
+    Repeat repeat = new Repeat(60_000, OptionalLong.of(3), OptionalLong.of(300_000));
+    assertEquals(Optional.of(repeat), peek.repeat());
+    assertEquals("peek", scenario.timeline().get(1).from());
+    assertEquals("start", scenario.timeline().get(2).from());
+    assertEquals(
+        List.of(
+            "always volume < 6 L while not lid-open",
+            "never heater while lid-open",
+            "stays lid-open for 20 s whenever it comes to hold",
+            "holds not heater until lid-open after phase = STANDBY",
+            "count lid-open: at least 1, at most 4"),
+        scenario.requirements().stream().map(Requirement::statement).toList());
   }
 }

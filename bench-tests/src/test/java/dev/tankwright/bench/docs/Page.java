@@ -49,7 +49,7 @@ public record Page(String name, String text) {
   }
 
   /** Content of every fenced block in a language, without the fences. */
-  List<String> fences(String language) {
+  public List<String> fences(String language) {
     String open = "```" + language + "\n";
     List<String> found = new ArrayList<>();
     int at = text.indexOf(open);

@@ -12,8 +12,11 @@ import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Refusal;
 import dev.tankwright.controller.board.Severity;
+import dev.tankwright.controller.memory.Loaded;
 import dev.tankwright.controller.sequence.Trigger;
 import dev.tankwright.events.Cause;
+import dev.tankwright.events.CycleVerdict;
+import dev.tankwright.events.Deviation;
 import dev.tankwright.events.EventType;
 import dev.tankwright.events.Outcome;
 import dev.tankwright.explore.Part;
@@ -57,6 +60,9 @@ class VocabularyPageTest {
         Arguments.of("Event types", list(EventType.values(), EventType::type)),
         Arguments.of("Outcomes of a cycle", names(Outcome.values())),
         Arguments.of("Causes", names(Cause.values())),
+        Arguments.of("Verdicts of a cycle", names(CycleVerdict.values())),
+        Arguments.of("Deviations of a cycle", names(Deviation.values())),
+        Arguments.of("States of kept memory", names(Loaded.values())),
         Arguments.of("Outcomes of a requirement", names(Verdict.Outcome.values())));
   }
 

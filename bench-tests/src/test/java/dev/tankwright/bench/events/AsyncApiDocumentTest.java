@@ -72,6 +72,14 @@ class AsyncApiDocumentTest {
     assertEquals(topics.status(), address(document, "status"));
   }
 
+  @Test
+  void theLastWillIsAStatusOnTheStatusTopic() throws IOException {
+    JsonNode will = AsyncApi.text().at("/components/serverBindings/session/mqtt/lastWill");
+    assertEquals(new DeviceTopics("DEVICE").status(), will.path("topic").asText());
+    JsonNode message = Contract.JSON.readTree(will.path("message").asText());
+    assertEquals(List.of(), AsyncApi.read().faults("status", message));
+  }
+
   private static String address(JsonNode document, String channel) {
     return document.at("/channels/" + channel + "/address").asText().replace("{device}", DEVICE);
   }

@@ -10,11 +10,10 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import dev.tankwright.bench.docs.Page;
 import dev.tankwright.events.CloudEventJson;
 import dev.tankwright.events.CycleEvent;
 import dev.tankwright.events.EventType;
-import dev.tankwright.events.mqtt.DeviceStatus;
-import dev.tankwright.events.mqtt.StatusMessage;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -105,17 +104,17 @@ class SchemasTest {
     }
   }
 
+  /** The page's own test holds what it prints to the publisher. */
   @Test
-  void theStatusKeepsItsSchema() throws IOException {
+  void everyStatusOfThePageKeepsItsSchema() throws IOException {
     Schema status = contract.schema(Contract.STATUS);
-    StatusMessage message = new StatusMessage(7, 2);
-    DeviceStatus cleaning = new DeviceStatus("CLEANING", true, false);
-    for (byte[] payload :
-        List.of(
-            message.online(DeviceStatus.UNKNOWN),
-            message.online(cleaning),
-            message.lastWill(),
-            message.stopped())) {
+    List<String> printed =
+        Page.read("docs/events.md").fences("json").stream()
+            .flatMap(String::lines)
+            .filter(line -> line.startsWith("{\"state\""))
+            .toList();
+    assertTrue(printed.size() >= 2, "the page prints the status");
+    for (String payload : printed) {
       JsonNode json = Contract.JSON.readTree(payload);
       assertEquals(List.of(), Contract.faults(status, json));
       List<String> undescribed = new ArrayList<>();
@@ -123,6 +122,18 @@ class SchemasTest {
       assertEquals(List.of(), undescribed);
       assertFalse(Contract.faults(status, ((ObjectNode) json).put("session", 0)).isEmpty());
     }
+  }
+
+  @Test
+  void aStatusSaysOnlyWhatItsStateKnows() throws IOException {
+    Schema status = contract.schema(Contract.STATUS);
+    ObjectNode online = Contract.JSON.createObjectNode().put("state", "online").put("session", 1);
+    ObjectNode offline = online.deepCopy().put("state", "offline");
+    assertEquals(List.of(), Contract.faults(status, online.deepCopy().put("faultPresent", true)));
+    assertEquals(List.of(), Contract.faults(status, offline.deepCopy().put("cause", "STOPPED")));
+    assertFalse(Contract.faults(status, online.deepCopy().put("cause", "STOPPED")).isEmpty());
+    assertFalse(Contract.faults(status, offline.deepCopy().put("faultPresent", true)).isEmpty());
+    assertFalse(Contract.faults(status, offline.deepCopy().put("phase", "CLEANING")).isEmpty());
   }
 
   private static ObjectNode json(CycleEvent event) throws IOException {

@@ -1,0 +1,48 @@
+package dev.tankwright.scenario;
+
+import dev.tankwright.loop.SignalSource;
+import java.util.OptionalDouble;
+
+/** The least {@link Distance} of a condition over the steps that were shown, and when it was. */
+final class Least {
+  private final Distance distance;
+  private final Observation at;
+  private double weight = Double.POSITIVE_INFINITY;
+  private double told = Double.POSITIVE_INFINITY;
+  private String unit = "";
+
+  Least(Condition condition) {
+    distance = new Distance(condition);
+    at = new Observation(condition);
+  }
+
+  Distance distance() {
+    return distance;
+  }
+
+  /** Looks at one step, and says how far the condition is from changing in it. */
+  double step(long millis, SignalSource source) {
+    double now = distance.weight(source);
+    if (now < weight) {
+      weight = now;
+      told = distance.told(source);
+      unit = distance.unit();
+      at.take(millis, source);
+    }
+    return now;
+  }
+
+  /** The least distance in {@link #unit()}; empty where numbers decided nowhere. */
+  OptionalDouble value() {
+    return Double.isFinite(told) ? OptionalDouble.of(told) : OptionalDouble.empty();
+  }
+
+  String unit() {
+    return unit;
+  }
+
+  /** Where it was least. */
+  Observation at() {
+    return at;
+  }
+}

@@ -1,0 +1,143 @@
+package dev.tankwright.scenario;
+
+import dev.tankwright.loop.SignalSource;
+import java.util.OptionalDouble;
+
+/**
+ * Judges a condition that must hold until another one comes to hold: from every rising edge of the
+ * trigger, or once from the run's beginning. A trigger that comes while a check is open is part of
+ * it, for the open check asks for more. The end is a moment, not a distance: the margin is the
+ * least distance of the condition's numbers before it, or, where no number decides, how long the
+ * condition went on holding after it; it is negative when the condition broke before. A check that
+ * the run's end leaves open counts only if the condition broke in it.
+ */
+final class UntilWatch implements RequirementWatch {
+  private static final long NONE = -1;
+
+  private final Verdicts verdicts;
+  private final Condition after;
+  private final Condition condition;
+  private final Condition end;
+  private final Least numbers;
+  private final boolean measured;
+  private final Observation firstBreach;
+  private boolean begun;
+  private boolean wasTrue;
+  private long openSince = NONE;
+  private long brokenAt = NONE;
+  private long heldPast = NONE;
+  private long least = Long.MAX_VALUE;
+  private long leastAt;
+  private long checks;
+  private long empty;
+
+  UntilWatch(Requirement.Until requirement) {
+    verdicts = new Verdicts(requirement);
+    condition = requirement.condition();
+    end = requirement.end();
+    after = requirement.after().orElse(null);
+    numbers = new Least(condition);
+    measured = numbers.distance().isMeasured();
+    firstBreach = new Observation(condition);
+  }
+
+  @Override
+  public void step(long millis, SignalSource source) {
+    if (isTriggered(source) && openSince == NONE) {
+      openSince = millis;
+    }
+    if (openSince != NONE) {
+      if (end.holds(source)) {
+        close(millis);
+      } else {
+        look(millis, source);
+      }
+    }
+    if (heldPast != NONE && !condition.holds(source)) {
+      note(millis - heldPast, heldPast);
+      heldPast = NONE;
+    }
+  }
+
+  private boolean isTriggered(SignalSource source) {
+    boolean isTrue = after == null ? !begun : after.holds(source);
+    boolean rises = isTrue && !wasTrue;
+    begun = true;
+    wasTrue = isTrue;
+    return rises;
+  }
+
+  private void look(long millis, SignalSource source) {
+    if (measured) {
+      numbers.step(millis, source);
+    }
+    if (brokenAt == NONE && !condition.holds(source)) {
+      brokenAt = millis;
+      if (!firstBreach.isTaken()) {
+        firstBreach.take(millis, source);
+      }
+    }
+  }
+
+  private void close(long millis) {
+    if (millis == openSince) {
+      empty++;
+    } else {
+      checks++;
+      if (brokenAt == NONE) {
+        heldPast = millis;
+      } else {
+        note(brokenAt - millis, millis);
+      }
+    }
+    openSince = NONE;
+    brokenAt = NONE;
+  }
+
+  private void note(long left, long moment) {
+    if (left < least) {
+      least = left;
+      leastAt = moment;
+    }
+  }
+
+  @Override
+  public Verdict verdict(long endMillis) {
+    if (firstBreach.isTaken()) {
+      return failed(endMillis);
+    }
+    return checks > 0 ? held(endMillis) : verdicts.notExercised(nothing());
+  }
+
+  private String nothing() {
+    if (openSince != NONE) {
+      return "'" + end + "' did not come to hold before the run ended.";
+    }
+    return empty == 0
+        ? "Its trigger never came."
+        : "'" + end + "' held already whenever it was triggered.";
+  }
+
+  private Verdict failed(long endMillis) {
+    long left = brokenAt == NONE ? least : Math.min(least, brokenAt - endMillis);
+    String text = "Broken first " + firstBreach + ", before '" + end + "' came to hold.";
+    OptionalDouble distance = numbers.value();
+    return distance.isPresent()
+        ? verdicts.failed(numbers.at().millis(), distance, numbers.unit(), text)
+        : verdicts.inTime(false, firstBreach.millis(), left, text);
+  }
+
+  private Verdict held(long endMillis) {
+    OptionalDouble distance = numbers.value();
+    if (distance.isPresent()) {
+      String away = Plain.distance(distance.getAsDouble(), numbers.unit());
+      String text = "Closest " + numbers.at() + "; " + away + " from failing.";
+      return verdicts.held(numbers.at().millis(), distance, numbers.unit(), text);
+    }
+    boolean ended = least != Long.MAX_VALUE;
+    long left = ended ? least : endMillis - heldPast;
+    long moment = ended ? leastAt : heldPast;
+    String text = "Held until " + Plain.moment(moment) + " and " + Plain.moment(left) + " longer.";
+    return verdicts.inTime(true, moment, left, text);
+  }
+}
