@@ -2,11 +2,10 @@ package dev.tankwright.cli;
 
 import dev.tankwright.delivery.BackgroundBroker;
 import dev.tankwright.delivery.DeliverySettings;
+import dev.tankwright.delivery.Places;
 import dev.tankwright.delivery.RunDelivery;
-import dev.tankwright.events.mqtt.BrokerUri;
 import dev.tankwright.events.mqtt.Timing;
-import java.net.URI;
-import java.net.URISyntaxException;
+import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Duration;
 
@@ -18,52 +17,55 @@ final class Deliveries implements AutoCloseable {
   private static final String NONE = "none";
 
   private final Timing timing = new Timing(System::nanoTime, new SecureRandom());
-  private final URI external;
+  private final Places external;
   private final BackgroundBroker embedded;
+  private final Outboxes outboxes;
   private long session;
 
-  private Deliveries(URI external, BackgroundBroker embedded) {
+  private Deliveries(Places external, BackgroundBroker embedded, Outboxes outboxes) {
     this.external = external;
     this.embedded = embedded;
+    this.outboxes = outboxes;
   }
 
   /**
    * Begins to get ready.
    *
-   * @param broker a URI, {@code none}, or {@code null} for an embedded broker
+   * @param broker where events go; an embedded broker when it names none
+   * @param outbox the file that keeps them, or null for a temporary one
    */
-  static Deliveries open(String broker) throws BadInputException {
-    if (broker == null) {
-      return new Deliveries(null, BackgroundBroker.start());
+  static Deliveries open(BrokerOptions broker, Path outbox) throws BadInputException {
+    if (broker.broker() == null) {
+      return new Deliveries(null, BackgroundBroker.start(), Outboxes.open(outbox));
     }
-    return broker.equals(NONE) ? new Deliveries(null, null) : new Deliveries(uri(broker), null);
-  }
-
-  private static URI uri(String broker) throws BadInputException {
-    try {
-      URI uri = new URI(broker);
-      BrokerUri.of(uri);
-      return uri;
-    } catch (URISyntaxException | IllegalArgumentException e) {
-      throw new BadInputException("tankwright: --broker: " + e.getMessage());
+    if (!broker.broker().equals(NONE)) {
+      return new Deliveries(broker.places(System.getenv()), null, Outboxes.open(outbox));
     }
+    if (outbox != null) {
+      throw new BadInputException(
+          "tankwright: --outbox: with --broker none nothing is sent, so nothing is kept; name a"
+              + " broker, or leave --outbox out");
+    }
+    return new Deliveries(null, null, null);
   }
 
   /** A delivery for the next run. */
-  RunDelivery begin(String device) {
+  RunDelivery begin(String device) throws BadInputException {
     session++;
-    if (external != null) {
-      return RunDelivery.to(external, device, DeliverySettings.of(session, timing));
+    if (!publishes()) {
+      return RunDelivery.none();
     }
-    return embedded == null
-        ? RunDelivery.none()
-        : RunDelivery.through(embedded, device, DeliverySettings.of(session, timing));
+    DeliverySettings settings =
+        DeliverySettings.of(session, timing).keeping(outboxes.next(), outboxes.lasts());
+    return external != null
+        ? RunDelivery.to(external, device, settings)
+        : RunDelivery.through(embedded, device, settings);
   }
 
   /** How the broker is called in reports. */
   String brokerName() {
     if (external != null) {
-      return external.toString();
+      return external.publisher().toString();
     }
     return embedded == null ? NONE : "embedded";
   }
@@ -77,6 +79,9 @@ final class Deliveries implements AutoCloseable {
   public void close() {
     if (embedded != null) {
       embedded.close();
+    }
+    if (outboxes != null) {
+      outboxes.close();
     }
   }
 }

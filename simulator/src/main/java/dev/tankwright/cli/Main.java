@@ -14,6 +14,7 @@ import picocli.CommandLine;
     subcommands = {
       RunCommand.class,
       ReportCommand.class,
+      DeliverCommand.class,
       LintCommand.class,
       CampaignCommand.class,
       MergeCommand.class,

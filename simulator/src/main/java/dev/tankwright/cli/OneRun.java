@@ -6,6 +6,7 @@ import dev.tankwright.delivery.RunDelivery;
 import dev.tankwright.events.CloudEventJson;
 import dev.tankwright.events.CycleEvent;
 import dev.tankwright.events.mqtt.OutgoingEvent;
+import dev.tankwright.events.mqtt.StatusWatch;
 import dev.tankwright.report.EventsSeen;
 import dev.tankwright.report.RunFolder;
 import dev.tankwright.scenario.RunResult;
@@ -19,6 +20,7 @@ final class OneRun {
   private final Scenario scenario;
   private final Deliveries deliveries;
   private final Console console;
+  private final StatusWatch watch = new StatusWatch();
 
   OneRun(Scenario scenario, Deliveries deliveries, Console console) {
     this.scenario = scenario;
@@ -32,10 +34,9 @@ final class OneRun {
    * @param folder where to write what is left behind; {@code null} for nowhere
    * @return the exit code
    */
-  int run(RunFolder folder) {
+  int run(RunFolder folder) throws BadInputException {
     RunDelivery delivery = deliveries.begin(scenario.device());
-    ScenarioRun run =
-        new ScenarioRun(scenario, Version.text(), event -> delivery.offer(outgoing(event)));
+    ScenarioRun run = new ScenarioRun(scenario, Version.text(), event -> offer(delivery, event));
     RunResult result =
         run.toEnd(
             millis -> console.progress().show(scenario.title(), millis, scenario.durationMillis()));
@@ -50,6 +51,13 @@ final class OneRun {
       return ExitCode.FAILED;
     }
     return seen.complete() ? ExitCode.HELD : ExitCode.SURROUNDINGS;
+  }
+
+  private void offer(RunDelivery delivery, CycleEvent event) {
+    delivery.offer(outgoing(event));
+    if (watch.take(event)) {
+      delivery.status(watch.status());
+    }
   }
 
   private static OutgoingEvent outgoing(CycleEvent event) {

@@ -47,20 +47,28 @@ final class RunCommand implements Callable<Integer> {
       description = "Seed of all chance, instead of the one in the file.")
   private Long seed;
 
+  @CommandLine.Mixin private BrokerOptions broker;
+
   @CommandLine.Option(
-      names = "--broker",
-      paramLabel = "URI|none",
+      names = "--outbox",
+      paramLabel = "FILE",
       description =
-          "MQTT 3.1.1 broker for the cycle events, as tcp://host:1883; none publishes nothing.")
-  private String broker;
+          "Keep the events of one scenario in this new file until the broker has acknowledged them;"
+              + " without it they are kept in a temporary one.")
+  private Path outbox;
 
   @CommandLine.Option(names = "--quiet", description = "Print nothing but failures and errors.")
   private boolean quiet;
 
   @Override
   public Integer call() throws BadInputException {
-    try (Deliveries deliveries = Deliveries.open(broker)) {
-      List<ScenarioFiles.Found> found = ScenarioFiles.find(named);
+    List<ScenarioFiles.Found> found = ScenarioFiles.find(named);
+    if (outbox != null && found.size() > 1) {
+      throw new BadInputException(
+          "tankwright: --outbox: %d scenarios are %d devices' lives, and an outbox is of one; name one scenario"
+              .formatted(found.size(), found.size()));
+    }
+    try (Deliveries deliveries = Deliveries.open(broker, outbox)) {
       List<Scenario> scenarios = read(found);
       List<RunFolder> folders = folders(found);
       Console console = new Console(spec.commandLine(), quiet);

@@ -1,7 +1,7 @@
 package dev.tankwright.delivery;
 
 import dev.tankwright.events.mqtt.Backoff;
-import dev.tankwright.events.mqtt.BrokerUri;
+import dev.tankwright.events.mqtt.BrokerAccess;
 import dev.tankwright.events.mqtt.DeviceTopics;
 import dev.tankwright.events.mqtt.PlainErrors;
 import dev.tankwright.events.mqtt.Timing;
@@ -32,7 +32,7 @@ public final class EventSubscriber implements AutoCloseable {
     void absent();
   }
 
-  private final BrokerUri broker;
+  private final BrokerAccess broker;
   private final DeviceTopics topics;
   private final String clientId;
   private final Duration connectTimeout;
@@ -44,7 +44,7 @@ public final class EventSubscriber implements AutoCloseable {
   private volatile String lastError;
 
   private EventSubscriber(
-      BrokerUri broker,
+      BrokerAccess broker,
       DeviceTopics topics,
       String clientId,
       Duration connectTimeout,
@@ -63,7 +63,7 @@ public final class EventSubscriber implements AutoCloseable {
 
   /** Begins to connect and returns at once. */
   public static EventSubscriber start(
-      BrokerUri broker,
+      BrokerAccess broker,
       DeviceTopics topics,
       String clientId,
       Duration connectTimeout,
@@ -151,7 +151,7 @@ public final class EventSubscriber implements AutoCloseable {
       lastError =
           "the subscriber's connection to " + broker + " was lost; look at the broker's log";
     } catch (MqttException e) {
-      lastError = PlainErrors.of(broker, e);
+      lastError = PlainErrors.of(broker.uri(), e);
     } finally {
       if (stood) {
         presence.absent();

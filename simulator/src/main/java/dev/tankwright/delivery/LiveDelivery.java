@@ -1,6 +1,6 @@
 package dev.tankwright.delivery;
 
-import dev.tankwright.events.mqtt.BrokerUri;
+import dev.tankwright.events.mqtt.DeviceStatus;
 import dev.tankwright.events.mqtt.DeviceTopics;
 import dev.tankwright.events.mqtt.OutgoingEvent;
 import java.io.IOException;
@@ -17,7 +17,7 @@ final class LiveDelivery implements RunDelivery {
   /** Waits for a broker and tells where it is. */
   @FunctionalInterface
   interface BrokerSource {
-    BrokerUri await(Duration limit) throws IOException, InterruptedException;
+    Places await(Duration limit) throws IOException, InterruptedException;
   }
 
   private final DeviceTopics topics;
@@ -26,10 +26,12 @@ final class LiveDelivery implements RunDelivery {
   private final Runnable afterwards;
   private final CountDownLatch started = new CountDownLatch(1);
   private final CountDownLatch finished = new CountDownLatch(1);
-  private final List<OutgoingEvent> early = new ArrayList<>();
+  private final Kept kept;
   private final List<String> sent = new ArrayList<>();
   private Wire wire;
+  private DeviceStatus status = DeviceStatus.UNKNOWN;
   private String startFailure = "the broker was not ready before the run's time was over";
+  private String refused;
   private boolean closed;
   private boolean gaveUp;
   private volatile DeliveryReport report;
@@ -40,6 +42,7 @@ final class LiveDelivery implements RunDelivery {
     this.settings = settings;
     this.source = source;
     this.afterwards = afterwards;
+    this.kept = Kept.of(settings);
   }
 
   static LiveDelivery begin(
@@ -59,10 +62,16 @@ final class LiveDelivery implements RunDelivery {
           "event " + event.id() + " came after finish(); offer before finishing");
     }
     sent.add(event.id());
-    if (wire == null) {
-      early.add(event);
-    } else {
-      wire.publish(event);
+    if (!kept.add(event)) {
+      refused = kept.trouble();
+    }
+  }
+
+  @Override
+  public synchronized void status(DeviceStatus now) {
+    status = now;
+    if (wire != null) {
+      wire.status(now);
     }
   }
 
@@ -77,6 +86,7 @@ final class LiveDelivery implements RunDelivery {
     try {
       if (beginsFinishing()) {
         report = drain(settings.timing().nanoTime().getAsLong() + limit.toNanos());
+        kept.close();
         finished.countDown();
         afterwards.run();
       }
@@ -100,7 +110,23 @@ final class LiveDelivery implements RunDelivery {
       giveUpUnlessTakenUp();
     }
     Wire ours = wire();
-    return ours == null ? nothingReceived(failure()) : ours.finish(List.copyOf(sent), end);
+    DeliveryReport drained =
+        ours == null ? nothingReceived(failure()) : ours.finish(List.copyOf(sent), end);
+    return withRefusals(drained);
+  }
+
+  private synchronized DeliveryReport withRefusals(DeliveryReport drained) {
+    String why = refused != null ? refused : kept.trouble();
+    if (drained.failure() == null || why == null) {
+      return drained;
+    }
+    return new DeliveryReport(
+        drained.sent(),
+        drained.received(),
+        drained.undelivered(),
+        drained.doubled(),
+        drained.foreign(),
+        drained.failure() + "; " + why);
   }
 
   private synchronized void giveUpUnlessTakenUp() {
@@ -136,19 +162,18 @@ final class LiveDelivery implements RunDelivery {
     startFailure = words;
   }
 
-  private void connect(BrokerUri broker) {
-    Wire made = Wire.connect(broker, topics, settings);
+  private void connect(Places places) {
+    Wire made = Wire.connect(places, topics, settings, kept);
     if (!takeUp(made)) {
       made.abandon();
     }
   }
 
-  /** Hands over what was offered so far; from here on events go straight to the wire. */
+  /** From here on the wire is this run's, unless the run has ended meanwhile. */
   private synchronized boolean takeUp(Wire made) {
     if (!gaveUp) {
       wire = made;
-      early.forEach(wire::publish);
-      early.clear();
+      made.status(status);
     }
     return !gaveUp;
   }

@@ -1,5 +1,6 @@
 package dev.tankwright.delivery;
 
+import dev.tankwright.events.mqtt.DeviceStatus;
 import dev.tankwright.events.mqtt.OutgoingEvent;
 import java.time.Duration;
 import java.util.List;
@@ -17,6 +18,9 @@ final class NoDelivery implements RunDelivery {
     }
     offered.incrementAndGet();
   }
+
+  @Override
+  public void status(DeviceStatus status) {}
 
   @Override
   public int receivedSoFar() {

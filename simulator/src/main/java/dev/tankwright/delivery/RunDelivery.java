@@ -1,6 +1,8 @@
 package dev.tankwright.delivery;
 
+import dev.tankwright.events.mqtt.BrokerAccess;
 import dev.tankwright.events.mqtt.BrokerUri;
+import dev.tankwright.events.mqtt.DeviceStatus;
 import dev.tankwright.events.mqtt.OutgoingEvent;
 import java.net.URI;
 import java.time.Duration;
@@ -19,6 +21,9 @@ public interface RunDelivery {
    */
   void offer(OutgoingEvent event);
 
+  /** What the device's retained status is to say from now on; returns at once. */
+  void status(DeviceStatus status);
+
   /** How many different events have come back on the topic so far, foreign ones included. */
   int receivedSoFar();
 
@@ -34,23 +39,35 @@ public interface RunDelivery {
   /** Through a broker of its own inside this process, gone after {@link #finish}. */
   static RunDelivery embedded(String device, DeliverySettings settings) {
     BackgroundBroker broker = BackgroundBroker.start();
-    return LiveDelivery.begin(device, settings, broker::await, broker::close);
+    return LiveDelivery.begin(device, settings, places(broker), broker::close);
   }
 
   /** Through an embedded broker that outlives the run. */
   static RunDelivery through(BackgroundBroker broker, String device, DeliverySettings settings) {
-    return LiveDelivery.begin(device, settings, broker::await, () -> {});
+    return LiveDelivery.begin(device, settings, places(broker), () -> {});
   }
 
   /**
    * Through a broker that is already running.
    *
-   * @throws IllegalArgumentException if the URI is not {@code tcp://host[:port]}, or the device id
-   *     cannot be part of a topic; the message says what would be right
+   * @throws IllegalArgumentException if the URI is none, or is beyond this machine and in plain
+   *     text, or the device id cannot be part of a topic; the message says what would be right
    */
   static RunDelivery to(URI broker, String device, DeliverySettings settings) {
-    BrokerUri address = BrokerUri.of(broker);
-    return LiveDelivery.begin(device, settings, limit -> address, () -> {});
+    return to(Places.both(BrokerAccess.of(BrokerUri.of(broker))), device, settings);
+  }
+
+  /**
+   * Through a broker that is already running.
+   *
+   * @throws IllegalArgumentException if the device id cannot be part of a topic
+   */
+  static RunDelivery to(Places places, String device, DeliverySettings settings) {
+    return LiveDelivery.begin(device, settings, limit -> places, () -> {});
+  }
+
+  private static LiveDelivery.BrokerSource places(BackgroundBroker broker) {
+    return limit -> Places.both(BrokerAccess.of(broker.await(limit)));
   }
 
   /** Nowhere: counts what is offered and reports it neither received nor missing. */

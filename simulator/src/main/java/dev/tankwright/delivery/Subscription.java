@@ -1,6 +1,6 @@
 package dev.tankwright.delivery;
 
-import dev.tankwright.events.mqtt.BrokerUri;
+import dev.tankwright.events.mqtt.BrokerAccess;
 import dev.tankwright.events.mqtt.DeviceTopics;
 import dev.tankwright.events.mqtt.PahoClient;
 import java.time.Duration;
@@ -18,7 +18,7 @@ final class Subscription {
   private final CountDownLatch lost = new CountDownLatch(1);
   private final PahoClient paho;
 
-  Subscription(BrokerUri broker, String clientId) throws MqttException {
+  Subscription(BrokerAccess broker, String clientId) throws MqttException {
     paho = new PahoClient(broker, clientId);
   }
 

@@ -1,10 +1,10 @@
 package dev.tankwright.delivery;
 
-import dev.tankwright.events.mqtt.BrokerUri;
+import dev.tankwright.events.mqtt.BrokerAccess;
+import dev.tankwright.events.mqtt.DeviceStatus;
 import dev.tankwright.events.mqtt.DeviceTopics;
 import dev.tankwright.events.mqtt.EventPublisher;
 import dev.tankwright.events.mqtt.MqttEventPublisher;
-import dev.tankwright.events.mqtt.OutgoingEvent;
 import dev.tankwright.events.mqtt.PublishReport;
 import dev.tankwright.events.mqtt.PublisherConfig;
 import java.time.Duration;
@@ -16,19 +16,19 @@ import java.util.Set;
  * One run's publisher and subscriber at one broker; the publisher speaks only while it is heard.
  */
 final class Wire {
-  private final BrokerUri broker;
+  private final Places places;
   private final DeviceTopics topics;
   private final DeliverySettings settings;
   private final EventPublisher publisher;
   private final EventSubscriber subscriber;
 
   private Wire(
-      BrokerUri broker,
+      Places places,
       DeviceTopics topics,
       DeliverySettings settings,
       EventPublisher publisher,
       EventSubscriber subscriber) {
-    this.broker = broker;
+    this.places = places;
     this.topics = topics;
     this.settings = settings;
     this.publisher = publisher;
@@ -36,28 +36,34 @@ final class Wire {
   }
 
   /** Begins to connect both and returns at once. */
-  static Wire connect(BrokerUri broker, DeviceTopics topics, DeliverySettings settings) {
+  static Wire connect(Places places, DeviceTopics topics, DeliverySettings settings, Kept kept) {
     // an id of this run alone: another bench run with the same device must not throw it out
     String run = Long.toHexString(settings.timing().random().nextLong());
-    String clientId = "tankwright-" + topics.device() + "-" + run;
-    PublisherConfig config =
-        PublisherConfig.forDevice(broker, topics.device(), settings.session())
-            .withPassingClient(clientId)
-            .withTimeouts(settings.connectTimeout(), settings.ackTimeout());
-    EventPublisher publisher = MqttEventPublisher.startHeld(config, settings.timing());
+    String passing = "tankwright-" + topics.device() + "-" + run;
+    EventPublisher publisher =
+        MqttEventPublisher.startHeld(
+            config(places.publisher(), topics, settings, passing), settings.timing(), kept.queue());
     EventSubscriber subscriber =
         EventSubscriber.start(
-            broker,
+            places.reader(),
             topics,
-            clientId + "-reader",
+            passing + "-reader",
             settings.connectTimeout(),
             settings.timing(),
             new Gate(publisher));
-    return new Wire(broker, topics, settings, publisher, subscriber);
+    return new Wire(places, topics, settings, publisher, subscriber);
   }
 
-  void publish(OutgoingEvent event) {
-    publisher.publish(event);
+  private static PublisherConfig config(
+      BrokerAccess access, DeviceTopics topics, DeliverySettings settings, String passing) {
+    PublisherConfig stable =
+        PublisherConfig.forDevice(access, topics.device(), settings.session())
+            .withTimeouts(settings.connectTimeout(), settings.ackTimeout());
+    return settings.lasting() ? stable : stable.withPassingClient(passing);
+  }
+
+  void status(DeviceStatus status) {
+    publisher.status(status);
   }
 
   /**
@@ -114,7 +120,7 @@ final class Wire {
     }
     return counts
         + "the broker at %s acknowledged %d; let this client publish to and read from %s there"
-            .formatted(broker, published.acknowledged(), topics.events());
+            .formatted(places.publisher(), published.acknowledged(), topics.events());
   }
 
   private Duration left(long end) {

@@ -4,14 +4,19 @@ import static org.awaitility.Awaitility.await;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.tankwright.events.mqtt.BrokerAccess;
 import dev.tankwright.events.mqtt.BrokerUri;
+import dev.tankwright.events.mqtt.DeviceStatus;
 import dev.tankwright.events.mqtt.DeviceTopics;
 import dev.tankwright.events.mqtt.EventPublisher;
+import dev.tankwright.events.mqtt.MemoryQueue;
 import dev.tankwright.events.mqtt.MqttEventPublisher;
 import dev.tankwright.events.mqtt.PublisherConfig;
+import dev.tankwright.events.mqtt.StatusMessage;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.URI;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
@@ -29,10 +34,11 @@ import org.junit.jupiter.api.Timeout;
 class EmbeddedBrokerTest {
   private static final Duration LIMIT = Duration.ofSeconds(30);
   private static final DeviceTopics TOPICS = new DeviceTopics("bath-1");
+  private static final StatusMessage MESSAGE = new StatusMessage(7, 1);
   private static final Optional<String> ONLINE =
-      Optional.of("{\"state\":\"online\",\"session\":7}");
+      Optional.of(new String(MESSAGE.online(DeviceStatus.UNKNOWN), StandardCharsets.UTF_8));
   private static final Optional<String> OFFLINE =
-      Optional.of("{\"state\":\"offline\",\"session\":7}");
+      Optional.of(new String(MESSAGE.lastWill(), StandardCharsets.UTF_8));
 
   /** Subscribes and returns when the subscription stands. */
   private static EventSubscriber subscriber(BrokerUri broker, String clientId) {
@@ -49,7 +55,12 @@ class EmbeddedBrokerTest {
         };
     EventSubscriber subscriber =
         EventSubscriber.start(
-            broker, TOPICS, clientId, Duration.ofSeconds(20), Events.TIMING, presence);
+            BrokerAccess.of(broker),
+            TOPICS,
+            clientId,
+            Duration.ofSeconds(20),
+            Events.TIMING,
+            presence);
     await().atMost(LIMIT).until(() -> stands.getCount() == 0);
     return subscriber;
   }
@@ -64,8 +75,8 @@ class EmbeddedBrokerTest {
     try (EmbeddedBroker broker = EmbeddedBroker.start();
         CuttableProxy proxy = new CuttableProxy(broker.uri());
         EventSubscriber watcher = subscriber(broker.uri(), "watcher")) {
-      PublisherConfig config = PublisherConfig.forDevice(proxy.uri(), "bath-1", 7);
-      EventPublisher publisher = MqttEventPublisher.start(config, Events.TIMING);
+      PublisherConfig config = PublisherConfig.forDevice(BrokerAccess.of(proxy.uri()), "bath-1", 7);
+      EventPublisher publisher = MqttEventPublisher.start(config, Events.TIMING, new MemoryQueue());
       awaitStatus(watcher, ONLINE);
       proxy.vanish();
       awaitStatus(watcher, OFFLINE);

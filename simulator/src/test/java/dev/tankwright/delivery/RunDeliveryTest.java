@@ -92,7 +92,7 @@ class RunDeliveryTest {
   void refusesWhatCannotBeRightBeforeTheRunStarts() {
     assertThrows(
         IllegalArgumentException.class,
-        () -> RunDelivery.to(URI.create("ssl://localhost:8883"), "bath-1", SETTINGS));
+        () -> RunDelivery.to(URI.create("tcp://broker.example"), "bath-1", SETTINGS));
     assertThrows(
         IllegalArgumentException.class,
         () -> RunDelivery.to(URI.create("tcp://localhost"), "bath/1", SETTINGS));

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.tankwright.events.EventType;
+import dev.tankwright.events.mqtt.DeviceStatus;
 import dev.tankwright.events.mqtt.DeviceTopics;
+import dev.tankwright.events.mqtt.StatusMessage;
 import dev.tankwright.scenario.ScenarioException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -61,7 +63,9 @@ class EventsPageTest {
     DeviceTopics topics = new DeviceTopics("instrument-room-1");
     assertTrue(page.text().contains("`" + topics.events() + "`"), topics::events);
     assertTrue(page.text().contains("`" + topics.status() + "`"), topics::status);
-    for (byte[] status : List.of(DeviceTopics.online(1), DeviceTopics.offline(1))) {
+    StatusMessage message = new StatusMessage(1, 1);
+    DeviceStatus cleaning = new DeviceStatus("CLEANING", false, false);
+    for (byte[] status : List.of(message.online(cleaning), message.stopped(), message.lastWill())) {
       String json = new String(status, StandardCharsets.UTF_8);
       assertTrue(page.text().contains(json), () -> "missing: " + json);
     }

@@ -12,6 +12,7 @@ import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -25,11 +26,14 @@ import org.junit.jupiter.api.extension.ExtensionContext;
  * of its own. Where the program is missing the test is skipped and says so; where the environment
  * says {@code CI=true} that is a failure.
  */
-final class MosquittoBroker implements BeforeEachCallback, AfterEachCallback {
+class MosquittoBroker implements BeforeEachCallback, AfterEachCallback {
   private static final String PROGRAM = "mosquitto";
+  static final String PER_LISTENER = "per_listener_settings true";
+
   private static final Duration PATIENCE = Duration.ofSeconds(20);
 
   private final String permissions;
+  private final List<String> more;
   private Path directory;
   private int port;
   private Process process;
@@ -45,7 +49,29 @@ final class MosquittoBroker implements BeforeEachCallback, AfterEachCallback {
    * @param permissions lines of its access control file
    */
   MosquittoBroker(String permissions) {
+    this(permissions, List.of());
+  }
+
+  /**
+   * A broker with more settings; in them {@code DIR} stands for its directory. Clients without a
+   * name may come in unless it is said otherwise.
+   */
+  MosquittoBroker(String permissions, List<String> more) {
     this.permissions = permissions;
+    this.more = more;
+  }
+
+  /**
+   * A broker that keeps what it has acknowledged over a crash, and drops nothing for a slow reader.
+   */
+  static MosquittoBroker lasting() {
+    return new MosquittoBroker(
+        "topic readwrite #",
+        List.of(
+            "persistence true",
+            "persistence_location DIR/",
+            "autosave_on_changes true",
+            "autosave_interval 1"));
   }
 
   @Override
@@ -59,6 +85,7 @@ final class MosquittoBroker implements BeforeEachCallback, AfterEachCallback {
     }
     directory = Files.createTempDirectory("mosquitto-test");
     port = freePort();
+    prepare(directory);
     start();
   }
 
@@ -75,6 +102,22 @@ final class MosquittoBroker implements BeforeEachCallback, AfterEachCallback {
     }
   }
 
+  /** Puts what its settings name into its directory, before it starts. */
+  void prepare(Path place) throws IOException {}
+
+  /** Settings besides the usual ones. */
+  List<String> more() {
+    return more;
+  }
+
+  Path directory() {
+    return directory;
+  }
+
+  int port() {
+    return port;
+  }
+
   URI uri() {
     return URI.create("tcp://127.0.0.1:" + port);
   }
@@ -82,16 +125,23 @@ final class MosquittoBroker implements BeforeEachCallback, AfterEachCallback {
   /** Starts it on its port, which stays the same, and waits until it listens. */
   void start() throws IOException {
     Path access = Files.writeString(directory.resolve("access.txt"), permissions + "\n");
-    Path settings =
-        Files.write(
-            directory.resolve("mosquitto.conf"),
-            List.of(
-                "listener " + port + " 127.0.0.1",
-                "allow_anonymous true",
-                "acl_file " + access,
-                "persistence false",
-                "max_queued_messages 0",
-                "user " + System.getProperty("user.name")));
+    List<String> lines = new ArrayList<>();
+    boolean perListener = more().contains(PER_LISTENER);
+    if (perListener) {
+      lines.add(PER_LISTENER); // before anything that it governs
+    }
+    lines.add("listener " + port + " 127.0.0.1");
+    lines.add("acl_file " + access);
+    if (perListener || !more().contains("allow_anonymous false")) {
+      lines.add("allow_anonymous true");
+    }
+    lines.add("max_queued_messages 0");
+    lines.add("max_inflight_messages 0");
+    lines.add("user " + System.getProperty("user.name"));
+    more().stream()
+        .filter(line -> !line.equals(PER_LISTENER))
+        .forEach(line -> lines.add(line.replace("DIR", directory.toString())));
+    Path settings = Files.write(directory.resolve("mosquitto.conf"), lines);
     process =
         new ProcessBuilder(program().orElseThrow(), "-c", settings.toString())
             .redirectErrorStream(true)
@@ -115,7 +165,7 @@ final class MosquittoBroker implements BeforeEachCallback, AfterEachCallback {
     return log.contains(" running");
   }
 
-  private static int freePort() throws IOException {
+  static int freePort() throws IOException {
     try (ServerSocket socket = new ServerSocket(0, 1, InetAddress.getLoopbackAddress())) {
       return socket.getLocalPort();
     }

@@ -11,6 +11,7 @@ import dev.tankwright.delivery.DeliverySettings;
 import dev.tankwright.delivery.EventSubscriber;
 import dev.tankwright.delivery.ReceivedEvent;
 import dev.tankwright.delivery.RunDelivery;
+import dev.tankwright.events.mqtt.BrokerAccess;
 import dev.tankwright.events.mqtt.BrokerUri;
 import dev.tankwright.events.mqtt.DeviceTopics;
 import dev.tankwright.events.mqtt.OutgoingEvent;
@@ -110,13 +111,20 @@ class MosquittoDeliveryTest {
     RunDelivery delivery = delivery();
     offer(delivery, ids(0, 1));
     assertAllArrived(ids(0, 1), delivery.finish(LIMIT));
-    assertEquals("{\"state\":\"offline\",\"session\":3}", retainedStatus(broker.uri()));
+    assertEquals(
+        "{\"state\":\"offline\",\"session\":3,\"connection\":1,\"cause\":\"STOPPED\"}",
+        retainedStatus(broker.uri()));
   }
 
   private static String retainedStatus(URI uri) {
     try (EventSubscriber late =
         EventSubscriber.start(
-            BrokerUri.of(uri), new DeviceTopics("bath-1"), "late", LIMIT, TIMING, new Nobody())) {
+            BrokerAccess.of(BrokerUri.of(uri)),
+            new DeviceTopics("bath-1"),
+            "late",
+            LIMIT,
+            TIMING,
+            new Nobody())) {
       return await().atMost(LIMIT).until(late::lastStatus, Optional::isPresent).orElseThrow();
     }
   }

@@ -12,7 +12,10 @@ interface BrokerLink {
   interface Listener {
     void opened();
 
-    void acknowledged(long sequence);
+    /** The broker has acknowledged what {@link #announce} said. */
+    void announced();
+
+    void acknowledged(long row);
 
     void lost(Throwable cause);
   }
@@ -20,11 +23,14 @@ interface BrokerLink {
   /** Starts connecting and returns; the listener hears {@code opened} or {@code lost}. */
   void open(Listener listener);
 
-  /** Says "online" on the retained status topic; called once, after {@code opened}. */
-  void announce();
+  /**
+   * Says "online" on the retained status topic; the listener hears {@code announced} or {@code
+   * lost}. Never called again before that.
+   */
+  void announce(DeviceStatus status);
 
-  /** Sends one event; the listener hears {@code acknowledged(sequence)} or {@code lost}. */
-  void send(long sequence, OutgoingEvent event);
+  /** Sends one event; the listener hears {@code acknowledged(row)} or {@code lost}. */
+  void send(long row, OutgoingEvent event);
 
   /** Says "offline" and disconnects; waits no longer than the limit. */
   void goodbye(Duration limit);

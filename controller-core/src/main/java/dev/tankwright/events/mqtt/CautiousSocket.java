@@ -1,76 +1,25 @@
 package dev.tankwright.events.mqtt;
 
-import java.io.FilterInputStream;
-import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InterruptedIOException;
 import java.io.OutputStream;
 import java.net.Socket;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 
-/**
- * A socket that lets nothing be heard, not even its end, before the first byte has been said.
- *
- * <p>Paho starts its reader, writer and callback threads one by one and waits, without a limit and
- * deaf to interrupts, until it has seen each of them run. One that has ended by then is waited for
- * until the process ends. So the reader is kept until the first write, which comes after the last
- * of these waits; in MQTT the server has nothing to say before the client's CONNECT.
- */
+/** A plain socket that stays deaf until the first byte has been said: see {@link FirstWord}. */
 final class CautiousSocket extends Socket {
-  private final CountDownLatch spoken = new CountDownLatch(1);
+  private final FirstWord word;
 
-  /** Waits for the first write if there can still be one; returns whether it is safe to tidy up. */
-  boolean awaitSpoken(long limit, TimeUnit unit) throws InterruptedException {
-    return !isConnected() || spoken.await(limit, unit);
+  CautiousSocket(FirstWord word) {
+    this.word = word;
   }
 
   @Override
   public InputStream getInputStream() throws IOException {
-    return new FilterInputStream(super.getInputStream()) {
-      @Override
-      public int available() throws IOException {
-        return spoken.getCount() > 0 ? 0 : super.available();
-      }
-
-      @Override
-      public int read() throws IOException {
-        awaitSpoken();
-        return super.read();
-      }
-
-      @Override
-      public int read(byte[] bytes, int offset, int length) throws IOException {
-        awaitSpoken();
-        return super.read(bytes, offset, length);
-      }
-    };
+    return word.deafUntilSpoken(super.getInputStream());
   }
 
   @Override
   public OutputStream getOutputStream() throws IOException {
-    return new FilterOutputStream(super.getOutputStream()) {
-      @Override
-      public void write(int b) throws IOException {
-        spoken.countDown();
-        out.write(b);
-      }
-
-      @Override
-      public void write(byte[] bytes, int offset, int length) throws IOException {
-        spoken.countDown();
-        out.write(bytes, offset, length);
-      }
-    };
-  }
-
-  private void awaitSpoken() throws IOException {
-    try {
-      spoken.await();
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new InterruptedIOException("interrupted before the first byte was sent");
-    }
+    return word.noticed(super.getOutputStream());
   }
 }

@@ -1,10 +1,9 @@
 package dev.tankwright.events.mqtt;
 
-import java.nio.charset.StandardCharsets;
 import java.util.regex.Pattern;
 
 /**
- * The two topics of one device, and what is said on its status topic.
+ * The two topics of one device.
  *
  * @param device the device's id: 1 to 64 of letters, digits, dot, hyphen, underscore, so that it is
  *     one level of a topic name and needs no escaping in JSON
@@ -31,20 +30,5 @@ public record DeviceTopics(String device) {
   /** Where the retained status is. */
   public String status() {
     return "tankwright/" + device + "/status";
-  }
-
-  /** The status while connected. */
-  public static byte[] online(long session) {
-    return state("online", session);
-  }
-
-  /** The status after a clean stop, and the last will. */
-  public static byte[] offline(long session) {
-    return state("offline", session);
-  }
-
-  private static byte[] state(String state, long session) {
-    String json = "{\"state\":\"" + state + "\",\"session\":" + session + "}";
-    return json.getBytes(StandardCharsets.UTF_8);
   }
 }

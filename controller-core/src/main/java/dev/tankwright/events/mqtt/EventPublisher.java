@@ -3,18 +3,14 @@ package dev.tankwright.events.mqtt;
 import java.time.Duration;
 
 /**
- * Takes cycle events and gets them to a broker, in order and at least once.
+ * Gets the events of a queue to a broker, in order and at least once.
  *
  * <p>Threading: every method may be called from any thread. Only {@link #close} waits, and never
  * longer than its deadline and a short grace.
  */
 public interface EventPublisher {
-  /**
-   * Queues one event behind those queued before and returns at once, whatever the network does.
-   *
-   * @throws IllegalStateException once {@link #close} has been called
-   */
-  void publish(OutgoingEvent event);
+  /** What the retained status is to say from now on, whenever the device is online. */
+  void status(DeviceStatus status);
 
   /**
    * Keeps the status "online" and queued events back, for instance while the reader at the far end
@@ -25,11 +21,14 @@ public interface EventPublisher {
   /** Lets status and events leave again after {@link #hold}. */
   void resume();
 
+  /** The last thing that went wrong, in plain words, or null. */
+  String lastError();
+
   /**
    * Sends what is still queued, says "offline" and disconnects.
    *
    * @param deadline how long to wait for the broker's acknowledgements at most; zero waits for none
-   * @return what was acknowledged and what was not; a second call returns the same report
+   * @return what was acknowledged and what was not
    */
   PublishReport close(Duration deadline);
 }

@@ -1,56 +1,41 @@
 package dev.tankwright.events.mqtt;
 
 import java.io.IOException;
-import java.net.InetAddress;
 import java.net.Socket;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import javax.net.SocketFactory;
 
-/** Makes plain sockets and remembers them, so that a connection can be cut from outside. */
-final class OpenSockets extends SocketFactory {
-  private final List<CautiousSocket> sockets = new ArrayList<>();
+/**
+ * The plain sockets of one connection, also those below TLS, remembered so that it can be cut from
+ * outside. Thread-safe.
+ */
+final class OpenSockets {
+  private record Open(Socket socket, FirstWord word) {}
+
+  private final List<Open> sockets = new ArrayList<>();
   private boolean closed;
 
-  @Override
-  public synchronized Socket createSocket() throws IOException {
+  /**
+   * Remembers a socket.
+   *
+   * @throws IOException if the connection has been given up
+   */
+  synchronized void add(Socket socket, FirstWord word) throws IOException {
     if (closed) {
       throw new IOException("the connection has been given up");
     }
-    CautiousSocket socket = new CautiousSocket();
     socket.setTcpNoDelay(true);
-    sockets.add(socket);
-    return socket;
-  }
-
-  @Override
-  public Socket createSocket(String host, int port) {
-    throw unconnectedOnly();
-  }
-
-  @Override
-  public Socket createSocket(String host, int port, InetAddress local, int localPort) {
-    throw unconnectedOnly();
-  }
-
-  @Override
-  public Socket createSocket(InetAddress host, int port) {
-    throw unconnectedOnly();
-  }
-
-  @Override
-  public Socket createSocket(InetAddress host, int port, InetAddress local, int localPort) {
-    throw unconnectedOnly();
+    sockets.add(new Open(socket, word));
   }
 
   /** Closes every socket made so far, and lets no more be made. */
   synchronized void closeAll() {
     closed = true;
-    for (CautiousSocket socket : sockets) {
+    for (Open open : sockets) {
       try {
         // no lingering: unsent bytes of an abandoned connection are of no use
-        socket.close();
+        open.socket().close();
       } catch (IOException e) {
         // a socket that cannot be closed is as good as closed
       }
@@ -58,19 +43,18 @@ final class OpenSockets extends SocketFactory {
   }
 
   /**
-   * Waits, after {@link #closeAll}, until the library can be told to end without losing a thread.
+   * Waits, after {@link #closeAll}, until the library can be told to end without losing a thread: a
+   * socket that was connected is about to be spoken on, and one that was not never will.
    */
   void awaitSpoken(long limit, TimeUnit unit) throws InterruptedException {
-    List<CautiousSocket> all;
+    List<Open> all;
     synchronized (this) {
       all = List.copyOf(sockets);
     }
-    for (CautiousSocket socket : all) {
-      socket.awaitSpoken(limit, unit);
+    for (Open open : all) {
+      if (open.socket().isConnected()) {
+        open.word().await(limit, unit);
+      }
     }
-  }
-
-  private static UnsupportedOperationException unconnectedOnly() {
-    return new UnsupportedOperationException("only unconnected sockets, which have a time limit");
   }
 }

@@ -25,6 +25,7 @@ public final class PahoClient {
   private static final long TIDY_SECONDS = 5;
 
   private final OpenSockets sockets = new OpenSockets();
+  private final BrokerAccess access;
   private final ScheduledExecutorService executor;
   private final MqttAsyncClient client;
   private final String name;
@@ -35,14 +36,15 @@ public final class PahoClient {
    *
    * @throws MqttException if the library refuses address or client id
    */
-  public PahoClient(BrokerUri broker, String clientId) throws MqttException {
+  public PahoClient(BrokerAccess access, String clientId) throws MqttException {
+    this.access = access;
     name = "mqtt " + clientId;
     ScheduledThreadPoolExecutor pool = new ScheduledThreadPoolExecutor(THREADS, daemons(name));
     pool.setRemoveOnCancelPolicy(true);
     executor = pool;
     client =
         new MqttAsyncClient(
-            broker.toString(),
+            access.uri().libraryAddress(),
             clientId,
             new MemoryPersistence(),
             new ScheduledExecutorPingSender(executor),
@@ -63,13 +65,25 @@ public final class PahoClient {
   }
 
   /**
-   * Options that are always right here: MQTT 3.1.1, no automatic reconnect, a socket we can close.
+   * Options that are always right here: MQTT 3.1.1, no automatic reconnect, a socket we can close,
+   * the host's name verified, the credentials of this access.
    */
   public MqttConnectOptions options() {
     MqttConnectOptions options = new MqttConnectOptions();
     options.setMqttVersion(MqttConnectOptions.MQTT_VERSION_3_1_1);
     options.setAutomaticReconnect(false);
-    options.setSocketFactory(sockets);
+    options.setSocketFactory(
+        access.uri().encrypted()
+            ? new TlsSockets(sockets, access.tls())
+            : new PlainSockets(sockets));
+    options.setHttpsHostnameVerificationEnabled(true);
+    access
+        .credentials()
+        .ifPresent(
+            known -> {
+              options.setUserName(known.user());
+              options.setPassword(known.password());
+            });
     options.setExecutorServiceTimeout(1);
     return options;
   }

@@ -1,6 +1,7 @@
 package dev.tankwright.events.mqtt;
 
 import java.time.Duration;
+import java.util.function.Consumer;
 import org.eclipse.paho.client.mqttv3.IMqttActionListener;
 import org.eclipse.paho.client.mqttv3.IMqttDeliveryToken;
 import org.eclipse.paho.client.mqttv3.IMqttToken;
@@ -17,22 +18,26 @@ final class PahoLink implements BrokerLink {
   private static final int SPARE = 10;
 
   private final PublisherConfig config;
+  private final StatusMessage status;
   private final PahoClient paho;
   private final MqttAsyncClient client;
   private volatile Listener listener;
+  private Told events;
 
-  PahoLink(PublisherConfig config) throws MqttException {
+  PahoLink(PublisherConfig config, long number) throws MqttException {
     this.config = config;
-    this.paho = new PahoClient(config.broker(), config.clientId());
+    this.status = new StatusMessage(config.session(), number);
+    this.paho = new PahoClient(config.access(), config.clientId());
     this.client = paho.library();
   }
 
   @Override
   public void open(Listener heard) {
     listener = heard;
+    events = new Told(heard::acknowledged, heard);
     client.setCallback(new LossOnly(heard));
     try {
-      client.connect(options(), null, new Told(heard::opened, heard));
+      client.connect(options(), null, new Told(row -> heard.opened(), heard));
     } catch (MqttException e) {
       heard.lost(e);
     }
@@ -44,29 +49,29 @@ final class PahoLink implements BrokerLink {
     options.setMaxInflight(config.window() + SPARE);
     options.setKeepAliveInterval((int) config.keepAlive().toSeconds());
     options.setConnectionTimeout((int) Math.max(1, config.connectTimeout().toSeconds()));
-    byte[] offline = DeviceTopics.offline(config.session());
-    options.setWill(config.topics().status(), offline, QOS, true);
+    options.setWill(config.topics().status(), status.lastWill(), QOS, true);
     return options;
   }
 
   @Override
-  public void announce() {
-    byte[] online = DeviceTopics.online(config.session());
-    publish(config.topics().status(), online, true, () -> {});
+  public void announce(DeviceStatus said) {
+    Listener heard = listener;
+    Told told = new Told(none -> heard.announced(), heard);
+    publish(config.topics().status(), status.online(said), true, null, told);
   }
 
   @Override
-  public void send(long sequence, OutgoingEvent event) {
-    Listener heard = listener;
-    publish(config.topics().events(), event.payload(), false, () -> heard.acknowledged(sequence));
+  public void send(long row, OutgoingEvent event) {
+    publish(config.topics().events(), event.payload(), false, row, events);
   }
 
-  private void publish(String topic, byte[] payload, boolean retained, Runnable acknowledged) {
-    Listener heard = listener;
+  // The row travels as the library's user context: its token of an acknowledged publish has no
+  // message any more.
+  private void publish(String topic, byte[] payload, boolean retained, Long row, Told told) {
     try {
-      client.publish(topic, payload, QOS, retained, null, new Told(acknowledged, heard));
+      client.publish(topic, payload, QOS, retained, row, told);
     } catch (MqttException e) {
-      heard.lost(e);
+      listener.lost(e);
     }
   }
 
@@ -74,8 +79,8 @@ final class PahoLink implements BrokerLink {
   public void goodbye(Duration limit) {
     long half = Math.max(1, limit.toMillis() / 2);
     try {
-      byte[] offline = DeviceTopics.offline(config.session());
-      client.publish(config.topics().status(), offline, QOS, true).waitForCompletion(half);
+      String topic = config.topics().status();
+      client.publish(topic, status.stopped(), QOS, true).waitForCompletion(half);
       client.disconnect(half).waitForCompletion(half);
     } catch (MqttException e) {
       // the broker is not listening any more; its last will says the same
@@ -90,10 +95,10 @@ final class PahoLink implements BrokerLink {
   }
 
   /** Passes an outcome on; the library calls it on its own threads. */
-  private record Told(Runnable success, Listener listener) implements IMqttActionListener {
+  private record Told(Consumer<Long> success, Listener listener) implements IMqttActionListener {
     @Override
     public void onSuccess(IMqttToken token) {
-      success.run();
+      success.accept((Long) token.getUserContext());
     }
 
     @Override

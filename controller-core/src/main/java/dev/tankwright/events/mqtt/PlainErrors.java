@@ -24,6 +24,10 @@ public final class PlainErrors {
     if (root instanceof NoRouteToHostException || root instanceof SocketTimeoutException) {
       return broker + " cannot be reached; check host, port, network and firewall";
     }
+    String tls = TlsErrors.of(broker, error);
+    if (tls != null) {
+      return tls;
+    }
     if (root instanceof MqttException mqtt) {
       return protocol(broker, mqtt);
     }
@@ -54,7 +58,9 @@ public final class PlainErrors {
           refused + "its MQTT service is not available; look at the broker's log";
       case MqttException.REASON_CODE_FAILED_AUTHENTICATION,
           MqttException.REASON_CODE_NOT_AUTHORIZED ->
-          refused + "this client is not authorised; allow it without credentials on tankwright/#";
+          refused
+              + "this client is not authorised; check user name, password or certificate, or allow"
+              + " it on its topics without";
       case MqttException.REASON_CODE_CLIENT_TIMEOUT ->
           "the broker at " + broker + " stopped answering; look whether it still runs";
       case MqttException.REASON_CODE_CONNECTION_LOST ->

@@ -10,7 +10,7 @@ import java.util.List;
  * @param lastError the last thing that went wrong, in plain words, or null; present also when a
  *     later attempt succeeded
  */
-public record PublishReport(int acknowledged, List<String> undelivered, String lastError) {
+public record PublishReport(long acknowledged, List<String> undelivered, String lastError) {
   /** Copies the list. */
   public PublishReport {
     undelivered = List.copyOf(undelivered);

@@ -5,9 +5,9 @@ import java.time.Duration;
 /**
  * Everything a publisher must be told.
  *
- * @param broker where to
+ * @param access where to, and how to get in
  * @param topics which device
- * @param session number of this run or power-on, told in the status
+ * @param session number of this run or power-on, told in the status; higher at every power-on
  * @param clientId the MQTT client id; stable for the publisher's life, so that a new connection
  *     takes over from a half-dead one and the old last will cannot arrive after the new "online"
  * @param keepSession whether the broker keeps this client's session between connections
@@ -18,7 +18,7 @@ import java.time.Duration;
  * @param backoff waits between attempts
  */
 public record PublisherConfig(
-    BrokerUri broker,
+    BrokerAccess access,
     DeviceTopics topics,
     long session,
     String clientId,
@@ -42,11 +42,16 @@ public record PublisherConfig(
     }
   }
 
+  /** The broker's address. */
+  public BrokerUri broker() {
+    return access.uri();
+  }
+
   /** The settings for a device that is on its own at this broker: stable id, kept session. */
-  public static PublisherConfig forDevice(BrokerUri broker, String device, long session) {
+  public static PublisherConfig forDevice(BrokerAccess access, String device, long session) {
     DeviceTopics topics = new DeviceTopics(device);
     return new PublisherConfig(
-        broker,
+        access,
         topics,
         session,
         "tankwright-" + device,
@@ -61,19 +66,19 @@ public record PublisherConfig(
   /** The same with another client id whose session ends with its connection. */
   public PublisherConfig withPassingClient(String id) {
     return new PublisherConfig(
-        broker, topics, session, id, false, window, connectTimeout, ackTimeout, keepAlive, backoff);
+        access, topics, session, id, false, window, connectTimeout, ackTimeout, keepAlive, backoff);
   }
 
   /** The same with other patience. */
   public PublisherConfig withTimeouts(Duration connect, Duration ack) {
     return new PublisherConfig(
-        broker, topics, session, clientId, keepSession, window, connect, ack, keepAlive, backoff);
+        access, topics, session, clientId, keepSession, window, connect, ack, keepAlive, backoff);
   }
 
   /** The same with another window. */
   public PublisherConfig withWindow(int events) {
     return new PublisherConfig(
-        broker,
+        access,
         topics,
         session,
         clientId,

@@ -1,7 +1,6 @@
 package dev.tankwright.events.mqtt;
 
 import java.time.Duration;
-import java.util.Map;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -28,35 +27,42 @@ final class PublisherWorker implements Runnable {
   private final PublisherConfig config;
   private final Timing timing;
   private final LinkFactory links;
-  private final Outstanding outstanding;
+  private final EventQueue queue;
   private final SendWindow window;
   private final Ending ending;
 
   private Phase phase = Phase.WAITING;
   private BrokerLink link;
-  private int linkNumber;
+  private long linkNumber;
   private int failures;
   private long due;
   private boolean held; // set before the thread starts, then only by it
-  private boolean announced;
+  private DeviceStatus wanted = DeviceStatus.UNKNOWN;
+  private DeviceStatus said;
+  private boolean announcing;
+  private volatile String lastError;
 
   PublisherWorker(
-      PublisherConfig config,
-      Timing timing,
-      LinkFactory links,
-      Outstanding outstanding,
-      boolean held) {
+      PublisherConfig config, Timing timing, LinkFactory links, EventQueue queue, boolean held) {
     this.held = held;
     this.config = config;
     this.timing = timing;
     this.links = links;
-    this.outstanding = outstanding;
-    this.window = new SendWindow(outstanding, config.window());
+    this.queue = queue;
+    this.window = new SendWindow(queue, config.window());
     this.ending = new Ending(timing.nanoTime());
   }
 
   void wake() {
     mailbox.add(() -> {});
+  }
+
+  void status(DeviceStatus status) {
+    mailbox.add(() -> wanted = status);
+  }
+
+  String lastError() {
+    return lastError;
   }
 
   void hold(boolean hold) {
@@ -80,7 +86,7 @@ final class PublisherWorker implements Runnable {
         handle(mailbox.poll(waitNanos(), TimeUnit.NANOSECONDS));
       }
     } catch (InterruptedException e) {
-      outstanding.error("publishing to " + config.broker() + " was interrupted before it was done");
+      lastError = "publishing to " + config.broker() + " was interrupted before it was done";
     } finally {
       end();
       ended.countDown();
@@ -94,7 +100,7 @@ final class PublisherWorker implements Runnable {
   }
 
   private boolean finished() {
-    return ending.isDue() || (ending.isAsked() && outstanding.isEmpty());
+    return ending.isDue() || (ending.isAsked() && queue.isDrained());
   }
 
   private void act() {
@@ -121,11 +127,11 @@ final class PublisherWorker implements Runnable {
   }
 
   private void connect() {
-    int number = ++linkNumber;
+    long number = ++linkNumber;
     phase = Phase.CONNECTING;
     due = now() + config.connectTimeout().toNanos();
     try {
-      link = links.create();
+      link = links.create(number);
       link.open(new Mailing(number));
     } catch (MqttException e) {
       lost(number, e);
@@ -133,32 +139,48 @@ final class PublisherWorker implements Runnable {
   }
 
   private void speak() {
-    if (!held && !announced) {
-      announced = true;
-      link.announce();
+    if (!held) {
+      announce();
     }
     while (!held && phase == Phase.OPEN) {
       if (window.isEmpty()) {
         due = now() + config.ackTimeout().toNanos();
       }
-      Map.Entry<Long, OutgoingEvent> next = window.next();
+      EventQueue.Entry next = window.next();
       if (next == null) {
         return;
       }
-      link.send(next.getKey(), next.getValue());
+      link.send(next.row(), next.event());
     }
   }
 
-  private void opened(int number) {
+  // One at a time: the library's own window has room for few, and only the last one matters.
+  private void announce() {
+    DeviceStatus now = wanted.withOutboxTrouble(queue.trouble() != null);
+    if (!announcing && !now.equals(said)) {
+      announcing = true;
+      said = now;
+      link.announce(now);
+    }
+  }
+
+  private void announced(long number) {
+    if (number == linkNumber) {
+      announcing = false;
+    }
+  }
+
+  private void opened(long number) {
     if (number == linkNumber && phase == Phase.CONNECTING) {
       phase = Phase.OPEN;
       window.restart();
-      announced = false;
+      said = null;
+      announcing = false;
     }
   }
 
-  private void acknowledged(int number, long sequence) {
-    outstanding.acknowledge(sequence);
+  private void acknowledged(long number, long row) {
+    queue.acknowledge(row);
     if (number == linkNumber && phase == Phase.OPEN) {
       window.acknowledged();
       failures = 0;
@@ -166,7 +188,7 @@ final class PublisherWorker implements Runnable {
     }
   }
 
-  private void lost(int number, Throwable cause) {
+  private void lost(long number, Throwable cause) {
     if (number == linkNumber && phase != Phase.WAITING) {
       startOver(PlainErrors.of(config.broker(), cause));
     }
@@ -177,7 +199,7 @@ final class PublisherWorker implements Runnable {
   }
 
   private void startOver(String why) {
-    outstanding.error(why);
+    lastError = why;
     drop();
     failures++;
     phase = Phase.WAITING;
@@ -210,9 +232,9 @@ final class PublisherWorker implements Runnable {
 
   /** Puts what a link says into the mailbox, with the number of the link that said it. */
   private final class Mailing implements BrokerLink.Listener {
-    private final int number;
+    private final long number;
 
-    Mailing(int number) {
+    Mailing(long number) {
       this.number = number;
     }
 
@@ -222,8 +244,13 @@ final class PublisherWorker implements Runnable {
     }
 
     @Override
-    public void acknowledged(long sequence) {
-      mailbox.add(() -> PublisherWorker.this.acknowledged(number, sequence));
+    public void announced() {
+      mailbox.add(() -> PublisherWorker.this.announced(number));
+    }
+
+    @Override
+    public void acknowledged(long row) {
+      mailbox.add(() -> PublisherWorker.this.acknowledged(number, row));
     }
 
     @Override

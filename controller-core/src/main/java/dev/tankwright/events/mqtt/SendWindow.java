@@ -1,16 +1,14 @@
 package dev.tankwright.events.mqtt;
 
-import java.util.Map;
-
 /** Which event goes next over one connection, and how many of it are on their way. One thread. */
 final class SendWindow {
-  private final Outstanding outstanding;
+  private final EventQueue queue;
   private final int size;
   private long cursor;
   private int inFlight;
 
-  SendWindow(Outstanding outstanding, int size) {
-    this.outstanding = outstanding;
+  SendWindow(EventQueue queue, int size) {
+    this.queue = queue;
     this.size = size;
   }
 
@@ -21,11 +19,11 @@ final class SendWindow {
   }
 
   /** Takes the next event to send, or returns null if there is none or no room. */
-  Map.Entry<Long, OutgoingEvent> next() {
-    Map.Entry<Long, OutgoingEvent> next = inFlight < size ? outstanding.from(cursor) : null;
+  EventQueue.Entry next() {
+    EventQueue.Entry next = inFlight < size ? queue.from(cursor) : null;
     if (next != null) {
       inFlight++;
-      cursor = next.getKey() + 1;
+      cursor = next.row() + 1;
     }
     return next;
   }

@@ -4,7 +4,6 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.awaitility.Awaitility.await;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.EOFException;
@@ -20,21 +19,22 @@ class MqttEventPublisherTest {
   private static final Duration LONG = Duration.ofSeconds(30);
   private static final Timing TIMING = new Timing(System::nanoTime, new Random(1));
 
+  private final MemoryQueue queue = new MemoryQueue();
   private final ScriptedLinks links = new ScriptedLinks(true);
 
   private EventPublisher start(PublisherConfig config, ScriptedLinks factory) {
-    return MqttEventPublisher.start(config, TIMING, factory, false);
+    return MqttEventPublisher.start(config, TIMING, queue, factory, false);
   }
 
   private static PublisherConfig config() {
-    return PublisherConfig.forDevice(new BrokerUri("127.0.0.1", 1), "bath-1", 1)
+    return PublisherConfig.forDevice(BrokerAccess.of(new BrokerUri("127.0.0.1", 1)), "bath-1", 1)
         .withTimeouts(LONG, LONG)
         .withWindow(3);
   }
 
-  private static void offer(EventPublisher publisher, int from, int to) {
+  private void offer(int from, int to) {
     IntStream.range(from, to)
-        .forEach(i -> publisher.publish(new OutgoingEvent("e" + i, "{}".getBytes(UTF_8))));
+        .forEach(i -> queue.add(new OutgoingEvent("e" + i, "{}".getBytes(UTF_8))));
   }
 
   private ScriptedLinks.ScriptedLink link(int index) {
@@ -49,7 +49,7 @@ class MqttEventPublisherTest {
   @Test
   void keepsItsWindowAndItsOrder() {
     EventPublisher publisher = start(config(), links);
-    offer(publisher, 0, 5);
+    offer(0, 5);
     awaitSent(link(0), "e0", "e1", "e2");
     link(0).acknowledge(0);
     awaitSent(link(0), "e0", "e1", "e2", "e3");
@@ -64,7 +64,7 @@ class MqttEventPublisherTest {
   @Test
   void sendsAgainWhatALostLinkOwes() {
     EventPublisher publisher = start(config(), links);
-    offer(publisher, 0, 4);
+    offer(0, 4);
     awaitSent(link(0), "e0", "e1", "e2");
     link(0).acknowledge(1);
     awaitSent(link(0), "e0", "e1", "e2", "e3");
@@ -81,7 +81,7 @@ class MqttEventPublisherTest {
   @Test
   void countsALateAcknowledgementOnceAndKeepsItsWindow() {
     EventPublisher publisher = start(config(), links);
-    offer(publisher, 0, 5);
+    offer(0, 5);
     awaitSent(link(0), "e0", "e1", "e2");
     link(0).lose(new EOFException());
     awaitSent(link(1), "e0", "e1", "e2");
@@ -97,7 +97,7 @@ class MqttEventPublisherTest {
   @Test
   void givesUpALinkThatAcknowledgesNothing() {
     EventPublisher publisher = start(config().withTimeouts(LONG, Duration.ofMillis(50)), links);
-    offer(publisher, 0, 1);
+    offer(0, 1);
     awaitSent(link(1), "e0");
     PublishReport report = publisher.close(Duration.ZERO);
     assertEquals(List.of("e0"), report.undelivered());
@@ -108,7 +108,7 @@ class MqttEventPublisherTest {
   void givesUpALinkThatNeverOpens() {
     ScriptedLinks mute = new ScriptedLinks(false);
     EventPublisher publisher = start(config().withTimeouts(Duration.ofMillis(50), LONG), mute);
-    offer(publisher, 0, 2);
+    offer(0, 2);
     await().until(() -> mute.count() >= 3);
     PublishReport report = publisher.close(Duration.ZERO);
     assertEquals(List.of("e0", "e1"), report.undelivered());
@@ -118,8 +118,8 @@ class MqttEventPublisherTest {
 
   @Test
   void holdsBackUntilItMaySpeak() {
-    EventPublisher publisher = MqttEventPublisher.start(config(), TIMING, links, true);
-    offer(publisher, 0, 2);
+    EventPublisher publisher = MqttEventPublisher.start(config(), TIMING, queue, links, true);
+    offer(0, 2);
     assertEquals(List.of(), link(0).calls);
     publisher.resume();
     awaitSent(link(0), "e0", "e1");
@@ -127,7 +127,7 @@ class MqttEventPublisherTest {
     publisher.hold();
     link(0).acknowledge(0);
     link(0).acknowledge(1);
-    offer(publisher, 2, 3);
+    offer(2, 3);
     PublishReport report = publisher.close(Duration.ofMillis(50));
     assertEquals(List.of("e2"), report.undelivered());
     assertEquals(List.of("e0", "e1"), link(0).sent);
@@ -135,10 +135,29 @@ class MqttEventPublisherTest {
   }
 
   @Test
-  void takesNothingAfterItsEndAndReportsTheSameAgain() {
+  void reportsTheSameAgainAfterItsEnd() {
     EventPublisher publisher = start(config(), links);
     PublishReport report = publisher.close(LONG);
     assertEquals(report, publisher.close(LONG));
-    assertThrows(IllegalStateException.class, () -> offer(publisher, 0, 1));
+  }
+
+  @Test
+  void tellsOnlyTheLastOfManyStatusesWhileOneIsOnItsWay() {
+    EventPublisher publisher = start(config(), links);
+    await().until(() -> links.count() == 1 && link(0).statuses.size() == 1);
+    for (String phase : List.of("HEATING", "DEGASSING", "CLEANING")) {
+      publisher.status(new DeviceStatus(phase, false, false));
+    }
+    offer(0, 1);
+    awaitSent(link(0), "e0");
+    assertEquals(List.of(DeviceStatus.UNKNOWN), link(0).statuses);
+    link(0).announced();
+    DeviceStatus last = new DeviceStatus("CLEANING", false, false);
+    await()
+        .untilAsserted(() -> assertEquals(List.of(DeviceStatus.UNKNOWN, last), link(0).statuses));
+    link(0).announced();
+    link(0).lose(new EOFException());
+    await().untilAsserted(() -> assertEquals(List.of(last), link(1).statuses));
+    publisher.close(Duration.ZERO);
   }
 }

@@ -6,7 +6,12 @@ import java.io.EOFException;
 import java.net.ConnectException;
 import java.net.SocketTimeoutException;
 import java.net.UnknownHostException;
+import java.security.cert.CertPathBuilderException;
+import java.security.cert.CertificateException;
+import java.security.cert.CertificateExpiredException;
 import java.util.stream.Stream;
+import javax.net.ssl.SSLException;
+import javax.net.ssl.SSLHandshakeException;
 import org.eclipse.paho.client.mqttv3.MqttException;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -27,6 +32,19 @@ class PlainErrorsTest {
         Arguments.of(new MqttException(3), "not available"),
         Arguments.of(new MqttException(4), "not authorised"),
         Arguments.of(new MqttException(5), "not authorised"),
+        Arguments.of(
+            new SSLHandshakeException("Received fatal alert: bad_certificate"), "--client-cert"),
+        Arguments.of(new SSLException("Unsupported or unrecognized SSL message"), "plain text"),
+        Arguments.of(
+            new SSLHandshakeException("x").initCause(new CertificateExpiredException("NotAfter")),
+            "has expired"),
+        Arguments.of(
+            new SSLHandshakeException("x")
+                .initCause(new CertificateException("No name matching broker found")),
+            "for another host"),
+        Arguments.of(
+            new SSLHandshakeException("x").initCause(new CertPathBuilderException("no path")),
+            "--broker-ca"),
         Arguments.of(new MqttException(32000), "stopped answering"),
         Arguments.of(new MqttException(32109), "closed the connection"),
         Arguments.of(new MqttException(32128), "MQTT error 32128"));

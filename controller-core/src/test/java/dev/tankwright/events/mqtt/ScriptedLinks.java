@@ -14,7 +14,7 @@ final class ScriptedLinks implements LinkFactory {
   }
 
   @Override
-  public BrokerLink create() {
+  public BrokerLink create(long number) {
     ScriptedLink link = new ScriptedLink(opensAtOnce);
     made.add(link);
     return link;
@@ -32,6 +32,7 @@ final class ScriptedLinks implements LinkFactory {
   static final class ScriptedLink implements BrokerLink {
     final List<Long> sequences = new CopyOnWriteArrayList<>();
     final List<String> sent = new CopyOnWriteArrayList<>();
+    final List<DeviceStatus> statuses = new CopyOnWriteArrayList<>();
     final List<String> calls = new CopyOnWriteArrayList<>();
     private final boolean opensAtOnce;
     private volatile Listener listener;
@@ -49,8 +50,9 @@ final class ScriptedLinks implements LinkFactory {
     }
 
     @Override
-    public void announce() {
+    public void announce(DeviceStatus status) {
       calls.add("announce");
+      statuses.add(status);
     }
 
     @Override
@@ -67,6 +69,10 @@ final class ScriptedLinks implements LinkFactory {
     @Override
     public void abandon() {
       calls.add("abandon");
+    }
+
+    void announced() {
+      listener.announced();
     }
 
     void acknowledge(int index) {

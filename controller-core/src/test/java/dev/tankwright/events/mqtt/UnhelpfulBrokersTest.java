@@ -29,12 +29,13 @@ class UnhelpfulBrokersTest {
 
   private static PublishReport publishTwo(int port, String clientId, Duration patience) {
     PublisherConfig config =
-        PublisherConfig.forDevice(new BrokerUri("127.0.0.1", port), "bath-1", 1)
+        PublisherConfig.forDevice(BrokerAccess.of(new BrokerUri("127.0.0.1", port)), "bath-1", 1)
             .withPassingClient(clientId)
             .withTimeouts(patience, patience);
-    EventPublisher publisher = MqttEventPublisher.start(config, TIMING);
-    publisher.publish(new OutgoingEvent("e1", "{}".getBytes(UTF_8)));
-    publisher.publish(new OutgoingEvent("e2", "{}".getBytes(UTF_8)));
+    MemoryQueue queue = new MemoryQueue();
+    EventPublisher publisher = MqttEventPublisher.start(config, TIMING, queue);
+    queue.add(new OutgoingEvent("e1", "{}".getBytes(UTF_8)));
+    queue.add(new OutgoingEvent("e2", "{}".getBytes(UTF_8)));
     return publisher.close(Duration.ofSeconds(2));
   }
 

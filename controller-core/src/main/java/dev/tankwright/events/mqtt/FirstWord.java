@@ -1,0 +1,73 @@
+package dev.tankwright.events.mqtt;
+
+import java.io.FilterInputStream;
+import java.io.FilterOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InterruptedIOException;
+import java.io.OutputStream;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * Keeps a connection deaf until the first byte has been said on it.
+ *
+ * <p>Paho starts its reader, writer and callback threads one by one and waits, without a limit and
+ * deaf to interrupts, until it has seen each of them run. One that has ended by then is waited for
+ * until the process ends. So the reader is kept until the first write, which comes after the last
+ * of these waits; in MQTT the server has nothing to say before the client's CONNECT.
+ */
+final class FirstWord {
+  private final CountDownLatch spoken = new CountDownLatch(1);
+
+  boolean await(long limit, TimeUnit unit) throws InterruptedException {
+    return spoken.await(limit, unit);
+  }
+
+  /** Lets nothing be heard, not even the end, before the first byte has been said. */
+  InputStream deafUntilSpoken(InputStream in) {
+    return new FilterInputStream(in) {
+      @Override
+      public int available() throws IOException {
+        return spoken.getCount() > 0 ? 0 : super.available();
+      }
+
+      @Override
+      public int read() throws IOException {
+        awaitSpoken();
+        return super.read();
+      }
+
+      @Override
+      public int read(byte[] bytes, int offset, int length) throws IOException {
+        awaitSpoken();
+        return super.read(bytes, offset, length);
+      }
+    };
+  }
+
+  OutputStream noticed(OutputStream stream) {
+    return new FilterOutputStream(stream) {
+      @Override
+      public void write(int b) throws IOException {
+        spoken.countDown();
+        out.write(b);
+      }
+
+      @Override
+      public void write(byte[] bytes, int offset, int length) throws IOException {
+        spoken.countDown();
+        out.write(bytes, offset, length);
+      }
+    };
+  }
+
+  private void awaitSpoken() throws IOException {
+    try {
+      spoken.await();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new InterruptedIOException("interrupted before the first byte was sent");
+    }
+  }
+}

@@ -1,0 +1,61 @@
+package dev.tankwright.events.outbox;
+
+import java.nio.file.Path;
+import java.sql.SQLException;
+import org.sqlite.SQLiteErrorCode;
+
+/** What keeps an outbox from committing, in plain words. Thread-safe. */
+final class Troubles {
+  private final Path file;
+  private final OutboxSettings settings;
+  private volatile String words;
+
+  Troubles(Path file, OutboxSettings settings) {
+    this.file = file;
+    this.settings = settings;
+  }
+
+  /** A commit has failed; returns whether that is news. */
+  boolean committing(SQLException error) {
+    String now = isFull(error) ? full() : other(error);
+    boolean isNew = !now.equals(words);
+    words = now;
+    return isNew;
+  }
+
+  void over() {
+    words = null;
+  }
+
+  /** The present trouble, or null. */
+  String words() {
+    return words;
+  }
+
+  static boolean isFull(SQLException error) {
+    return primary(error) == SQLiteErrorCode.SQLITE_FULL.code;
+  }
+
+  // the upper bytes of an extended code tell more of the same error (sqlite.org/rescode)
+  private static int primary(SQLException error) {
+    return error.getErrorCode() & 0xFF;
+  }
+
+  private String full() {
+    String limit =
+        settings.mostBytes() == 0 ? "" : " or its limit of " + settings.mostBytes() + " bytes";
+    return "the disk of the outbox "
+        + file
+        + limit
+        + " is full; events wait in memory and are sent once there is room: make room, or let the"
+        + " broker acknowledge what is owed";
+  }
+
+  private String other(SQLException error) {
+    return "the outbox "
+        + file
+        + " cannot be written ("
+        + error.getMessage()
+        + "); events wait in memory: look at the disk";
+  }
+}

@@ -1,0 +1,118 @@
+package dev.tankwright.events.outbox;
+
+import dev.tankwright.events.mqtt.OutgoingEvent;
+import java.time.Duration;
+import java.util.ArrayDeque;
+import java.util.List;
+import java.util.concurrent.locks.Condition;
+import java.util.concurrent.locks.ReentrantLock;
+
+/** The events that are in memory only, in order and of a bounded number. Thread-safe. */
+final class Waiting {
+  private final ReentrantLock lock = new ReentrantLock();
+  private final Condition changed = lock.newCondition();
+  private final ArrayDeque<OutgoingEvent> events = new ArrayDeque<>();
+  private final int room;
+  private boolean woken;
+  private long refused;
+
+  Waiting(int room) {
+    this.room = room;
+  }
+
+  /** Takes one more and returns at once; false if there is no room. */
+  boolean offer(OutgoingEvent event) {
+    lock.lock();
+    try {
+      if (events.size() >= room) {
+        refused++;
+        return false;
+      }
+      events.add(event);
+      changed.signal();
+      return true;
+    } finally {
+      lock.unlock();
+    }
+  }
+
+  /**
+   * The first events, which stay until they are {@link #taken}.
+   *
+   * @param most how many at most
+   * @param idle how long to wait for the first; {@link #wake} ends that early
+   * @param gather how long to wait for more once there is one
+   */
+  List<OutgoingEvent> first(int most, Duration idle, Duration gather) throws InterruptedException {
+    lock.lock();
+    try {
+      await(1, idle.toNanos());
+      if (!events.isEmpty()) {
+        await(most, gather.toNanos());
+      }
+      return events.stream().limit(most).toList();
+    } finally {
+      woken = false;
+      lock.unlock();
+    }
+  }
+
+  private void await(int count, long nanos) throws InterruptedException {
+    long left = nanos;
+    while (events.size() < count && !woken && left > 0) {
+      left = changed.awaitNanos(left);
+    }
+  }
+
+  void taken(int count) {
+    lock.lock();
+    try {
+      for (int i = 0; i < count; i++) {
+        events.remove();
+      }
+    } finally {
+      lock.unlock();
+    }
+  }
+
+  void wake() {
+    lock.lock();
+    try {
+      woken = true;
+      changed.signal();
+    } finally {
+      lock.unlock();
+    }
+  }
+
+  int size() {
+    lock.lock();
+    try {
+      return events.size();
+    } finally {
+      lock.unlock();
+    }
+  }
+
+  boolean hasRoom() {
+    return size() < room;
+  }
+
+  long refused() {
+    lock.lock();
+    try {
+      return refused;
+    } finally {
+      lock.unlock();
+    }
+  }
+
+  List<String> ids() {
+    lock.lock();
+    try {
+      return events.stream().map(OutgoingEvent::id).toList();
+    } finally {
+      lock.unlock();
+    }
+  }
+}

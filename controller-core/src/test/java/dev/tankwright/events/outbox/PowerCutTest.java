@@ -1,0 +1,127 @@
+package dev.tankwright.events.outbox;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dev.tankwright.events.mqtt.EventQueue;
+import dev.tankwright.events.mqtt.OutgoingEvent;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import org.awaitility.Awaitility;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Power goes in the middle of a write: what reached the disk is the database and a part of its
+ * write-ahead log, cut anywhere, perhaps with rubbish where a sector was being written. After that
+ * every event whose commit had ended before is there, in order, and no half of another.
+ */
+@Timeout(300)
+class PowerCutTest {
+  private static final int COMMITS = 30;
+  private static final int EVENTS = 3;
+
+  /** Length of the log after a commit had ended, and how many events that made. */
+  private record Point(long logBytes, long committed) {}
+
+  @TempDir private Path folder;
+
+  private final List<Point> points = new ArrayList<>();
+  private byte[] database;
+  private byte[] log;
+
+  private static OutgoingEvent event(long row) {
+    String text = "{\"id\":\"e" + row + "\",\"x\":\"" + "y".repeat((int) (row * 37 % 900)) + "\"}";
+    return new OutgoingEvent("e" + row, text.getBytes(UTF_8));
+  }
+
+  private static Outbox open(Path file) throws OutboxException {
+    return Outbox.open(file, OutboxSettings.STANDARD, () -> Instant.EPOCH);
+  }
+
+  /** Writes an outbox and keeps what its files were when the power went. */
+  @BeforeEach
+  void write() throws IOException {
+    Path file = folder.resolve("outbox.db");
+    Path wal = folder.resolve("outbox.db-wal");
+    try (Outbox outbox = open(file)) {
+      points.add(new Point(Files.size(wal), 0));
+      long row = 0;
+      for (int commit = 0; commit < COMMITS; commit++) {
+        for (int i = 0; i < EVENTS; i++) {
+          assertTrue(outbox.append(event(++row)), "there was room");
+        }
+        long expected = row;
+        Awaitility.await().until(() -> outbox.health().committed() == expected);
+        points.add(new Point(Files.size(wal), row));
+      }
+      database = Files.readAllBytes(file);
+      log = Files.readAllBytes(wal);
+    }
+    assertTrue(points.get(COMMITS).logBytes() > points.get(1).logBytes(), "the log has grown");
+  }
+
+  private long committedBefore(long bytes) {
+    return points.stream()
+        .filter(point -> point.logBytes() <= bytes)
+        .mapToLong(Point::committed)
+        .max()
+        .orElse(0);
+  }
+
+  /** Opens what is left as another start of the device does, and goes on from there. */
+  private void recover(byte[] remaining, int cut) throws IOException {
+    Path place = Files.createTempDirectory(folder, "cut");
+    Path file = Files.write(place.resolve("outbox.db"), database);
+    Files.write(place.resolve("outbox.db-wal"), remaining);
+    try (Outbox outbox = open(file)) {
+      long found = outbox.health().committed();
+      assertTrue(
+          found >= committedBefore(cut),
+          () -> "cut at " + cut + ": " + found + " of " + committedBefore(cut) + " events");
+      for (long row = 1; row <= found; row++) {
+        EventQueue.Entry entry = outbox.from(row);
+        assertEquals(row, entry.row());
+        assertArrayEquals(event(row).payload(), entry.event().payload());
+      }
+      assertTrue(outbox.append(event(found + 1)), "it goes on");
+      Awaitility.await().until(() -> outbox.health().committed() == found + 1);
+    }
+  }
+
+  @Test
+  void losesNoCommittedEventWhereverTheLogIsCut() throws IOException {
+    // a prime, so that cuts fall into every part of the log's frames
+    for (int cut = 0; cut <= log.length; cut += 1499) {
+      recover(Arrays.copyOf(log, cut), cut);
+    }
+    for (Point point : points) {
+      for (long cut = point.logBytes() - 1; cut <= point.logBytes() + 1; cut++) {
+        recover(Arrays.copyOf(log, (int) Math.min(cut, log.length)), (int) cut);
+      }
+    }
+  }
+
+  @Test
+  void losesNoCommittedEventWhenTheSectorBeingWrittenIsRubbish() throws IOException {
+    Random random = new Random(5);
+    for (int run = 0; run < 60; run++) {
+      int cut = random.nextInt(log.length);
+      byte[] torn = Arrays.copyOf(log, Math.min(log.length, cut + 512));
+      for (int i = cut; i < torn.length; i++) {
+        torn[i] = (byte) random.nextInt(256);
+      }
+      recover(torn, cut);
+    }
+  }
+}

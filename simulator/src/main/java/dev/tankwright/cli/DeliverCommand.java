@@ -1,0 +1,96 @@
+package dev.tankwright.cli;
+
+import dev.tankwright.events.ChainedEvent;
+import dev.tankwright.events.NotAnEventException;
+import dev.tankwright.events.mqtt.BrokerAccess;
+import dev.tankwright.events.mqtt.EventPublisher;
+import dev.tankwright.events.mqtt.MqttEventPublisher;
+import dev.tankwright.events.mqtt.OutgoingEvent;
+import dev.tankwright.events.mqtt.PublishReport;
+import dev.tankwright.events.mqtt.PublisherConfig;
+import dev.tankwright.events.mqtt.Timing;
+import dev.tankwright.events.outbox.Outbox;
+import dev.tankwright.events.outbox.OutboxException;
+import dev.tankwright.events.outbox.OutboxHealth;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.time.Duration;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+
+/** Sends what an outbox still owes, as its device does when it is switched on again. */
+@CommandLine.Command(
+    name = "deliver",
+    description = "Send what an outbox still owes, and say what was acknowledged.",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class)
+final class DeliverCommand implements Callable<Integer> {
+  private static final String SOURCE = "/tankwright/";
+
+  @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
+
+  @CommandLine.Mixin private BrokerOptions broker;
+
+  @CommandLine.Option(
+      names = "--outbox",
+      required = true,
+      paramLabel = "FILE",
+      description = "The outbox.")
+  private Path file;
+
+  @CommandLine.Option(
+      names = "--within",
+      paramLabel = "SECONDS",
+      defaultValue = "60",
+      description = "Give up after so long; 60 unless given.")
+  private int seconds;
+
+  @Override
+  public Integer call() throws BadInputException {
+    if (broker.broker() == null || broker.broker().equals("none")) {
+      throw new BadInputException("tankwright: --broker: say where to deliver, as mqtts://host");
+    }
+    BrokerAccess access = broker.places(System.getenv()).publisher();
+    try (Outboxes temporary = Outboxes.open(null);
+        Outbox outbox = temporary.openFile(file)) {
+      return deliver(outbox, access);
+    }
+  }
+
+  private int deliver(Outbox outbox, BrokerAccess access) throws BadInputException {
+    OutboxHealth health = outbox.health();
+    PrintWriter out = spec.commandLine().getOut();
+    long owed = health.committed() - health.acknowledged();
+    if (owed == 0) {
+      out.printf("%s owes nothing; it has %d events.%n", file, health.committed());
+      return ExitCode.HELD;
+    }
+    PublisherConfig config = PublisherConfig.forDevice(access, device(outbox), outbox.session());
+    Timing timing = new Timing(System::nanoTime, new SecureRandom());
+    EventPublisher publisher = MqttEventPublisher.start(config, timing, outbox);
+    PublishReport report = publisher.close(Duration.ofSeconds(seconds));
+    out.printf("%d of %d owed events were acknowledged.%n", report.acknowledged(), owed);
+    if (report.undelivered().isEmpty()) {
+      return ExitCode.HELD;
+    }
+    spec.commandLine().getErr().println("tankwright: " + report.lastError());
+    return ExitCode.SURROUNDINGS;
+  }
+
+  private String device(Outbox outbox) throws BadInputException {
+    try {
+      Optional<OutgoingEvent> last = outbox.last();
+      String source = ChainedEvent.read(last.orElseThrow().payload()).source();
+      if (source.startsWith(SOURCE)) {
+        return source.substring(SOURCE.length());
+      }
+      throw new BadInputException(
+          "tankwright: --outbox: the events of %s are of %s, which is no device of ours; sources begin with %s"
+              .formatted(file, source, SOURCE));
+    } catch (OutboxException | NotAnEventException e) {
+      throw new BadInputException("tankwright: --outbox: " + file + ": " + e.getMessage());
+    }
+  }
+}

@@ -1,0 +1,64 @@
+package dev.tankwright.delivery;
+
+import dev.tankwright.events.mqtt.EventQueue;
+import dev.tankwright.events.mqtt.MemoryQueue;
+import dev.tankwright.events.mqtt.OutgoingEvent;
+import dev.tankwright.events.outbox.Outbox;
+
+/** Where a run's events are kept until they are acknowledged. Thread-safe. */
+interface Kept {
+  /** What the publisher sends from. */
+  EventQueue queue();
+
+  /** Takes the next event; false if it was refused, which is a loss that {@link #trouble} tells. */
+  boolean add(OutgoingEvent event);
+
+  /** What is wrong, in plain words, or null. */
+  String trouble();
+
+  /** Ends it; nothing is added or sent afterwards. */
+  void close();
+
+  /** In the outbox of the settings, or in memory if they have none. */
+  static Kept of(DeliverySettings settings) {
+    return settings
+        .outbox()
+        .<Kept>map(InOutbox::new)
+        .orElseGet(() -> new InMemory(new MemoryQueue()));
+  }
+
+  /** In memory alone. */
+  record InMemory(MemoryQueue queue) implements Kept {
+    @Override
+    public boolean add(OutgoingEvent event) {
+      queue.add(event);
+      return true;
+    }
+
+    @Override
+    public String trouble() {
+      return null;
+    }
+
+    @Override
+    public void close() {}
+  }
+
+  /** In a file. */
+  record InOutbox(Outbox queue) implements Kept {
+    @Override
+    public boolean add(OutgoingEvent event) {
+      return queue.append(event);
+    }
+
+    @Override
+    public String trouble() {
+      return queue.trouble();
+    }
+
+    @Override
+    public void close() {
+      queue.close();
+    }
+  }
+}
