@@ -148,13 +148,6 @@ class SeededMistakesTest {
             "cut-off-sensor",
             "NO_HEAT_WITHOUT_SENSORS"),
         of(
-            "no reading is too hot",
-            "safety/OverTemperatureMonitor",
-            "holds",
-            no(),
-            "cut-off-sensor",
-            "NO_HEAT_OVER_LIMIT"),
-        of(
             "every recipe is allowed",
             "sequence/RecipeLimits",
             "refusal",

@@ -104,6 +104,20 @@ class HeaterSafetyTest {
   }
 
   @Test
+  @Requirement("SR-15")
+  @DisplayName("the effect is waited for anew after a pause, and the least rise asked for is enough")
+  void effectAfterAPause() {
+    ScanRig rig = ScanRig.in(Phase.HEATING).advance(200_000).press(Command.PAUSE).advance(1_000);
+    rig.press(Command.RESUME).advance(239_900).expectNoFault().advance(100);
+    rig.expectTrip(Fault.HEATING_WITHOUT_EFFECT);
+
+    int from = ScanRig.selfTested().outputs.panel.temperatureMilliC;
+    int to = ScanRig.selfTested().warm(25.5).scan(10).outputs.panel.temperatureMilliC;
+    DeviceProfile exact = ScanRig.PROFILE.with(Parameter.EFFECT_RISE, to - from);
+    ScanRig.in(Phase.HEATING, exact).advance(1_000).warm(25.5).advance(239_100).expectNoFault();
+  }
+
+  @Test
   @Requirement("SR-16")
   @DisplayName("heating up longer than it may locks out")
   void heatUpTooLong() {

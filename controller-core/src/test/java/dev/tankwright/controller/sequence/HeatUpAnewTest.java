@@ -46,6 +46,15 @@ class HeatUpAnewTest {
   }
 
   @Test
+  @DisplayName("a self test after a reset lasts its whole time again")
+  void selfTestAnew() {
+    ScanRig rig = ScanRig.in(Phase.LOCKOUT).advance(1_000).press(Command.RESET);
+    int time = Parameter.SELF_TEST_TIME.standard();
+    rig.expect(Phase.SELF_TEST).advance(time).expect(Phase.SELF_TEST);
+    rig.scan(ScanRig.SCAN).expect(Phase.STANDBY);
+  }
+
+  @Test
   @DisplayName("an acknowledgement announces as cleared what was latched, and nothing else")
   void clearsWhatWasLatched() {
     ScanRig rig = ScanRig.selfTested().press(Command.ACKNOWLEDGE);
