@@ -29,6 +29,9 @@ public final class CleanerController implements Kept {
   /** Words that a captured state takes at most. */
   public static final int STATE_WORDS = 128;
 
+  /** At most how old what is kept becomes while a cycle is under way, ms. */
+  public static final int SAVED_EVERY_MS = KeepingRule.PROGRESS_MS;
+
   private static final int NOTICES = 64;
   private static final int UNKNOWN = -1;
 

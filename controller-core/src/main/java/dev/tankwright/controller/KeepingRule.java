@@ -17,7 +17,7 @@ final class KeepingRule {
   /** Version of the layout of these words. */
   static final int VERSION = 1;
 
-  private static final int PROGRESS_MS = 10_000;
+  static final int PROGRESS_MS = 10_000;
   private static final int REST_MS = 600_000;
 
   private final Sequence sequence;

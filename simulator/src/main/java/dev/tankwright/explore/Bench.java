@@ -120,7 +120,7 @@ final class Bench {
     restore(from, 0, Step.USUAL);
     kept.beginCapture();
     controller.keep(kept);
-    watch.powerUp(cut.recalled);
+    watch.powerUp(cut.recalled, 0);
     world.darken();
     controller.restore(poweredUp, world.standing(0, 0));
     if (cut.recalled) {

@@ -1,5 +1,6 @@
 package dev.tankwright.loop;
 
+import dev.tankwright.controller.CleanerController;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.NoticeKind;
@@ -41,7 +42,7 @@ final class Judge implements NoticeRing.Taker {
    * @param recalled whether it knows what the one before it knew
    */
   void powerUp(boolean recalled) {
-    watch.powerUp(recalled);
+    watch.powerUp(recalled, CleanerController.SAVED_EVERY_MS);
     begun = false;
   }
 

@@ -131,11 +131,13 @@ public final class RuleWatch implements NoticeRing.Taker {
    *
    * @param recalled whether it knows what the one before it knew; if not, all faults count as told
    *     anew
+   * @param ageMs how old what it knows can be, ms: it has not been told what the one before it did
+   *     in that time, and may do it again
    */
-  public void powerUp(boolean recalled) {
+  public void powerUp(boolean recalled, int ageMs) {
     power.powerUp(recalled, phase);
     latched = recalled ? latched : 0;
-    remainingMs = recalled ? remainingMs : 0;
+    remainingMs = recalled && remainingMs > 0 ? remainingMs + ageMs : 0;
     moment.latched = latched;
     phase = Phase.SELF_TEST;
     toldPhase = phase.ordinal();
