@@ -155,7 +155,7 @@ class SecuredBrokerTest {
   @Test
   void plainPortAskedForTls() throws Exception {
     failsThenArrives(
-        "plain port", access(broker.port(), null, Optional.empty()), "speaks in plain text");
+        "plain port", access(broker.port(), null, Optional.empty()), "port for TLS");
   }
 
   @Test
