@@ -42,7 +42,8 @@ class DeliverCommandTest {
       assertTrue(again.err().contains("'tankwright deliver'"), again.err());
       Tool.Result first = Tool.run(folder, "deliver", "--outbox", "e.db", "--broker", uri);
       assertEquals(0, first.code(), first.err());
-      assertTrue(first.out().matches("(\\d+) of \\1 owed events were acknowledged\\.\\R"), first.out());
+      assertTrue(
+          first.out().matches("(\\d+) of \\1 owed events were acknowledged\\.\\R"), first.out());
       Tool.Result second = Tool.run(folder, "deliver", "--outbox", "e.db", "--broker", uri);
       assertEquals(0, second.code(), second.err());
       assertTrue(second.out().startsWith("e.db owes nothing"), second.out());
@@ -53,8 +54,16 @@ class DeliverCommandTest {
   void wantsAWordForPlainTextAndShowsNoPassword() throws Exception {
     Files.writeString(folder.resolve("word"), "open sesame\n");
     Tool.Result run =
-        Tool.run(folder, "run", SCENARIO, "--broker", "mqtt://broker.example", "--user", "bath-1",
-            "--password-file", "word");
+        Tool.run(
+            folder,
+            "run",
+            SCENARIO,
+            "--broker",
+            "mqtt://broker.example",
+            "--user",
+            "bath-1",
+            "--password-file",
+            "word");
     assertEquals(2, run.code());
     assertFalse(run.err().contains("sesame"), run.err());
     run = Tool.run(folder, "run", SCENARIO, "--broker", "mqtt://broker.example");
