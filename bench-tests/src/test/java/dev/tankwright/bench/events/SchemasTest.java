@@ -10,10 +10,11 @@ import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaLocation;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-import dev.tankwright.bench.docs.Page;
 import dev.tankwright.events.CloudEventJson;
 import dev.tankwright.events.CycleEvent;
 import dev.tankwright.events.EventType;
+import dev.tankwright.events.mqtt.DeviceStatus;
+import dev.tankwright.events.mqtt.StatusMessage;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -104,17 +105,17 @@ class SchemasTest {
     }
   }
 
-  /** The page's own test holds what it prints to the publisher. */
   @Test
-  void everyStatusOfThePageKeepsItsSchema() throws IOException {
+  void whatThePublisherSaysKeepsTheSchemaOfTheStatus() throws IOException {
     Schema status = contract.schema(Contract.STATUS);
-    List<String> printed =
-        Page.read("docs/events.md").fences("json").stream()
-            .flatMap(String::lines)
-            .filter(line -> line.startsWith("{\"state\""))
-            .toList();
-    assertTrue(printed.size() >= 2, "the page prints the status");
-    for (String payload : printed) {
+    StatusMessage message = new StatusMessage(7, 2);
+    DeviceStatus cleaning = new DeviceStatus("CLEANING", true, false);
+    for (byte[] payload :
+        List.of(
+            message.online(DeviceStatus.UNKNOWN),
+            message.online(cleaning),
+            message.lastWill(),
+            message.stopped())) {
       JsonNode json = Contract.JSON.readTree(payload);
       assertEquals(List.of(), Contract.faults(status, json));
       List<String> undescribed = new ArrayList<>();
@@ -127,13 +128,23 @@ class SchemasTest {
   @Test
   void aStatusSaysOnlyWhatItsStateKnows() throws IOException {
     Schema status = contract.schema(Contract.STATUS);
-    ObjectNode online = Contract.JSON.createObjectNode().put("state", "online").put("session", 1);
-    ObjectNode offline = online.deepCopy().put("state", "offline");
-    assertEquals(List.of(), Contract.faults(status, online.deepCopy().put("faultPresent", true)));
-    assertEquals(List.of(), Contract.faults(status, offline.deepCopy().put("cause", "STOPPED")));
-    assertFalse(Contract.faults(status, online.deepCopy().put("cause", "STOPPED")).isEmpty());
-    assertFalse(Contract.faults(status, offline.deepCopy().put("faultPresent", true)).isEmpty());
-    assertFalse(Contract.faults(status, offline.deepCopy().put("phase", "CLEANING")).isEmpty());
+    StatusMessage message = new StatusMessage(7, 2);
+    JsonNode online = Contract.JSON.readTree(message.online(DeviceStatus.UNKNOWN));
+    JsonNode offline = Contract.JSON.readTree(message.lastWill());
+    for (String key : List.of("faultPresent", "outboxTrouble")) {
+      assertFalse(Contract.faults(status, without(online, key)).isEmpty(), key);
+    }
+    assertFalse(Contract.faults(status, without(offline, "cause")).isEmpty());
+    ObjectNode gone = online.deepCopy();
+    assertFalse(Contract.faults(status, gone.put("cause", "STOPPED")).isEmpty());
+    ObjectNode there = offline.deepCopy();
+    assertFalse(Contract.faults(status, there.put("phase", "CLEANING")).isEmpty());
+  }
+
+  private static ObjectNode without(JsonNode status, String key) {
+    ObjectNode less = status.deepCopy();
+    less.remove(key);
+    return less;
   }
 
   private static ObjectNode json(CycleEvent event) throws IOException {

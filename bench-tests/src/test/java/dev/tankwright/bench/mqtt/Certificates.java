@@ -26,7 +26,8 @@ final class Certificates {
     List<String> command = new ArrayList<>(List.of("openssl", "req", "-x509"));
     command.addAll(NEW_KEY);
     command.addAll(
-        List.of("-keyout", "ca.key", "-out", "ca.pem", "-subj", "/CN=Test authority", "-days", "5"));
+        List.of(
+            "-keyout", "ca.key", "-out", "ca.pem", "-subj", "/CN=Test authority", "-days", "5"));
     made.run(command);
     return made;
   }
@@ -46,8 +47,21 @@ final class Certificates {
     Files.writeString(folder.resolve(name + ".ext"), "subjectAltName=" + alternative + "\n");
     run(
         List.of(
-            "openssl", "x509", "-req", "-in", name + ".csr", "-CA", "ca.pem", "-CAkey", "ca.key",
-            "-CAcreateserial", "-days", String.valueOf(days), "-extfile", name + ".ext", "-out",
+            "openssl",
+            "x509",
+            "-req",
+            "-in",
+            name + ".csr",
+            "-CA",
+            "ca.pem",
+            "-CAkey",
+            "ca.key",
+            "-CAcreateserial",
+            "-days",
+            String.valueOf(days),
+            "-extfile",
+            name + ".ext",
+            "-out",
             name + ".pem"));
   }
 

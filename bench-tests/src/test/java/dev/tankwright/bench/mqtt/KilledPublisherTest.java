@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @Timeout(3600)
 class KilledPublisherTest {
-  private static final int KILLS = Integer.getInteger("tankwright.kills", 5);
+  private static final int KILLS = Integer.getInteger("tankwright.kills", 20);
   private static final int MOST_DOTS = 60;
   private static final int LONGEST_MICROS = 3000;
 

@@ -136,7 +136,6 @@ class MosquittoBroker implements BeforeEachCallback, AfterEachCallback {
       lines.add("allow_anonymous true");
     }
     lines.add("max_queued_messages 0");
-    lines.add("max_inflight_messages 0");
     lines.add("user " + System.getProperty("user.name"));
     more().stream()
         .filter(line -> !line.equals(PER_LISTENER))

@@ -154,8 +154,7 @@ class SecuredBrokerTest {
 
   @Test
   void plainPortAskedForTls() throws Exception {
-    failsThenArrives(
-        "plain port", access(broker.port(), null, Optional.empty()), "speaks in plain text");
+    failsThenArrives("plain port", access(broker.port(), null, Optional.empty()), "port for TLS");
   }
 
   @Test

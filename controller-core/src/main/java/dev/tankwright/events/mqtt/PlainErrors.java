@@ -36,7 +36,8 @@ public final class PlainErrors {
         + " broke ("
         + root.getClass().getSimpleName()
         + (root.getMessage() == null ? "" : ": " + root.getMessage())
-        + "); look at the broker's log";
+        + "); look at the broker's log"
+        + (broker.encrypted() ? ", and whether this is its port for TLS, mostly 8883" : "");
   }
 
   private static Throwable root(Throwable error) {
