@@ -148,6 +148,13 @@ class SeededMistakesTest {
             "cut-off-sensor",
             "NO_HEAT_WITHOUT_SENSORS"),
         of(
+            "what the monitors find is not latched",
+            "safety/FaultLatch",
+            "raiseAll",
+            Mutation.doesNothing(),
+            "cut-off-sensor",
+            "NO_HEAT_OVER_LIMIT"),
+        of(
             "every recipe is allowed",
             "sequence/RecipeLimits",
             "refusal",
