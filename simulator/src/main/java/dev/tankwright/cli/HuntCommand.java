@@ -144,7 +144,9 @@ final class HuntCommand implements Callable<Integer> {
                       + spent
                       + " of "
                       + budget
-                      + (least.isNaN() ? ", nothing shown yet" : ", least margin " + Plain.number(least))));
+                      + (least.isNaN()
+                          ? ", nothing shown yet"
+                          : ", least margin " + Plain.number(least))));
     } finally {
       line.clear();
     }

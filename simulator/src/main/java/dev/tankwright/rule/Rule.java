@@ -42,7 +42,9 @@ public enum Rule {
   /** Phases are told. */
   PHASES_BY_TABLE("", "every change of phase is a line of the table and is announced"),
   /** Remaining time. */
-  TIME_LEFT_FALLS("", "the remaining time grows only by owed degassing or what was not saved, and is 0 outside"),
+  TIME_LEFT_FALLS(
+      "",
+      "the remaining time grows only by owed degassing or what was not saved, and is 0 outside"),
   /** Notices. */
   NO_NOTICE_LOST("", "no notice is lost while the ring is drained after every scan"),
   /** Watchdog. */

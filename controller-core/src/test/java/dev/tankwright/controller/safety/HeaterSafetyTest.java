@@ -105,7 +105,8 @@ class HeaterSafetyTest {
 
   @Test
   @Requirement("SR-15")
-  @DisplayName("the effect is waited for anew after a pause, and the least rise asked for is enough")
+  @DisplayName(
+      "the effect is waited for anew after a pause, and the least rise asked for is enough")
   void effectAfterAPause() {
     ScanRig rig = ScanRig.in(Phase.HEATING).advance(200_000).press(Command.PAUSE).advance(1_000);
     rig.press(Command.RESUME).advance(239_900).expectNoFault().advance(100);
