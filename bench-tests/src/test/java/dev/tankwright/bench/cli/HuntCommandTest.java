@@ -19,7 +19,7 @@ class HuntCommandTest {
   private static final String CAMPAIGN =
       ROOT.resolve("bench-tests/campaigns/single-faults-quick.yaml").toString();
   private static final String SCENARIO =
-      ROOT.resolve("bench-tests/scenarios/lid-open-at-start.yaml").toString();
+      ROOT.resolve("bench-tests/scenarios/operator-mistakes/lid-open-at-start.yaml").toString();
   private static final String WALL = "The wall stays below the limiter";
 
   @TempDir private Path folder;

@@ -27,10 +27,10 @@ class ExamplesTest {
   private static final List<String> SCENARIOS =
       List.of(
           "first-cycle.yaml",
-          "memory-damaged.yaml",
-          "sensor-open-circuit.yaml",
-          "foil-check-healthy.yaml",
-          "solution-too-old.yaml");
+          "single-faults/memory-damaged.yaml",
+          "single-faults/sensor-open-circuit.yaml",
+          "normal-use/foil-check-healthy.yaml",
+          "chemistry/solution-too-old.yaml");
 
   private static Path folder() {
     return Contract.folder().resolve("examples");

@@ -57,9 +57,15 @@ public final class StateWords {
     int from = at;
     at = from + values.length;
     if (restoring) {
-      System.arraycopy(words, from, values, 0, values.length);
+      copy(words, from, values, 0, values.length);
     } else {
-      System.arraycopy(values, 0, words, from, values.length);
+      copy(values, 0, words, from, values.length);
+    }
+  }
+
+  private static void copy(int[] from, int fromAt, int[] to, int toAt, int length) {
+    for (int i = 0; i < length; i++) {
+      to[toAt + i] = from[fromAt + i];
     }
   }
 
