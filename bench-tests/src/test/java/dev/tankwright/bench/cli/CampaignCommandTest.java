@@ -160,7 +160,7 @@ class CampaignCommandTest {
     Tool.Result result = Tool.run(folder, "campaign", "bad.yaml", "--out", "out");
     assertEquals(1, result.code(), result.err());
     assertTrue(
-        result.out().contains("FAILED  SR-01 No ultrasound under an open lid"), result.out());
+        result.out().contains("FAILED  SR-01 Opening the lid silences the bath"), result.out());
     assertTrue(result.out().contains("tankwright campaign bad.yaml --replay 0"), result.out());
     String junit = Files.readString(folder.resolve("out/junit.xml"));
     assertTrue(junit.contains("<failure type=\"failed\""), junit);
