@@ -82,7 +82,8 @@ class CampaignBreakTest {
   }
 
   private Process start(Path campaign, String... options) throws IOException {
-    List<String> command = new ArrayList<>();
+    // A build in the background ignores Ctrl-C, and so would what it starts.
+    List<String> command = new ArrayList<>(List.of("env", "--default-signal=INT"));
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(List.of("-jar", System.getProperty("tankwright.jar")));
     command.addAll(List.of("campaign", campaign.toString()));
@@ -121,7 +122,9 @@ class CampaignBreakTest {
     Process kill =
         new ProcessBuilder("kill", "-INT", Long.toString(process.pid())).inheritIO().start();
     assertEquals(0, kill.waitFor());
-    assertTrue(process.waitFor(60, TimeUnit.SECONDS), "it ends");
+    boolean ended = process.waitFor(60, TimeUnit.SECONDS);
+    process.destroyForcibly();
+    assertTrue(ended, "it ends");
     String err = Files.readString(folder.resolve("err.txt"));
     assertEquals(STOPPED, process.exitValue(), err);
     assertTrue(err.contains("are kept in " + out + "; go on with --resume"), err);
