@@ -268,6 +268,14 @@ public final class CleanerController implements Kept {
     sequence.knowNothing();
   }
 
+  @Override
+  public void keepFailed() {
+    catchUp();
+    faults.raise(Fault.MEMORY_CORRUPT);
+    // The next scan has to act on it, whatever else is new in it.
+    guard.lookAnew();
+  }
+
   private void carryKept(StateWords kept) {
     eventSequence = kept.carry(eventSequence);
     faults.carry(kept);

@@ -14,6 +14,8 @@ import dev.tankwright.controller.board.Refusal;
 import dev.tankwright.trace.Requirement;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What goes wrong on the board itself: program flow and memory. */
 class BoardFaultTest {
@@ -57,6 +59,27 @@ class BoardFaultTest {
     rig.press(Command.RESET).advance(1_000).expect(Phase.STANDBY).expectNoFault();
     rig.press(Command.FRESH_SOLUTION).advance(10);
     assertFalse(rig.outputs.panel.solutionDue);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1, 7})
+  @Requirement("SR-18")
+  @DisplayName("what cannot be kept cuts off in the next scan, also in one in which nothing is new")
+  void notKept(int stillScans) {
+    ScanRig rig = ScanRig.in(Phase.CLEANING);
+    for (int scan = 0; scan < stillScans; scan++) {
+      rig.scan(10).expect(Phase.CLEANING);
+    }
+    rig.controller.keepFailed();
+    // Who looks at the cycle meanwhile does not put it off.
+    assertTrue(rig.controller.cycleTally().ultrasoundMs() > 0);
+    rig.scan(10).expect(Phase.LOCKOUT).expectNothingDriven();
+    assertFalse(rig.outputs.cutOffRelay);
+    assertEquals(Fault.MEMORY_CORRUPT, rig.outputs.panel.fault);
+    rig.expectNoted(NoticeKind.FAULT_RAISED, Fault.MEMORY_CORRUPT.ordinal());
+    rig.press(Command.RESET).advance(1_000).expect(Phase.STANDBY).expectNoFault();
+    rig.controller.keepFailed();
+    rig.scan(10).expect(Phase.LOCKOUT);
   }
 
   @Test

@@ -17,6 +17,7 @@ import java.util.List;
  */
 final class Twins {
   private static final int STATE_EVERY = 977;
+  private static final int KEEP_FAILS_EVERY = 7_919;
   private static final int LOCKED_OUT_AT_MOST = 3_000;
   private static final int NOTES_AT_MOST = 1_000;
 
@@ -58,6 +59,10 @@ final class Twins {
       if (scan % STATE_EVERY == 0) {
         first.capture(state);
         assertEquals(words(labouredState), words(state), "state in scan " + scan);
+      }
+      if (scan % KEEP_FAILS_EVERY == KEEP_FAILS_EVERY - 1) {
+        first.keepFailed();
+        second.keepFailed();
       }
       // A fault that needs service ends everything: after a while, power up anew.
       finalScans = outputs.panel.phase == Phase.LOCKOUT ? finalScans + 1 : 0;

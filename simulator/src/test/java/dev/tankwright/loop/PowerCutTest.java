@@ -10,6 +10,7 @@ import static dev.tankwright.trace.CountedAssertions.assertTrue;
 import dev.tankwright.controller.CleanerController;
 import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
@@ -195,13 +196,27 @@ class PowerCutTest {
     runInto(Phase.STANDBY);
     loop.perform(new Deed.Break(PartFault.MEMORY_CUT_SHORT));
     press(Command.START);
-    runInto(Phase.CLEANING);
+    steps(1);
     loop.perform(new Deed.CutPower(1_000));
     loop.perform(new Deed.Mend(PartFault.MEMORY_CUT_SHORT));
     steps(101);
     assertEquals(Loaded.ONE_COPY_DAMAGED, loop.loaded());
     cutAndReturn();
     assertEquals(Loaded.INTACT, loop.loaded());
+  }
+
+  @Test
+  @Requirement("SR-18")
+  @DisplayName("saves that are cut short while the supply is there lock the device at once")
+  void savesFail() {
+    runIntoCleaning();
+    loop.perform(new Deed.Break(PartFault.MEMORY_CUT_SHORT));
+    press(Command.PAUSE);
+    steps(2);
+    assertEquals(Phase.LOCKOUT, phase());
+    assertEquals(Fault.MEMORY_CORRUPT, loop.outputs().panel.fault);
+    assertEquals(0.0, loop.value(Signal.HEATER) + loop.value(Signal.ULTRASOUND));
+    assertEquals(0.0, loop.value(Signal.CUT_OFF_RELAY));
   }
 
   @Test

@@ -96,6 +96,16 @@ final class Copy {
     return sequence;
   }
 
+  /** True when exactly this stands there and can be believed; looks anew. */
+  boolean holds(int wantedSequence, int wantedVersion, int[] words, int count) {
+    look();
+    boolean same = good && sequence == wantedSequence && isOf(wantedVersion, count);
+    for (int i = 0; same && i < count; i++) {
+      same = word(PAYLOAD_AT + i) == words[i];
+    }
+    return same;
+  }
+
   /** Hands out the payload. */
   void read(int[] words) {
     for (int i = 0; i < length; i++) {

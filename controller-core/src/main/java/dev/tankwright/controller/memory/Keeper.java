@@ -51,12 +51,15 @@ public final class Keeper {
       kept.recallFailed();
     }
     if (loaded == Loaded.ONE_COPY_DAMAGED) {
-      record.save(words);
+      write();
     }
     return loaded;
   }
 
-  /** Saves what is to be kept when the scan has changed it. */
+  /**
+   * Saves what is to be kept when the scan has changed it, and reads it back. A save that fails
+   * twice is told to the controller, which acts on it in its next scan.
+   */
   public void afterScan() {
     if (kept.wantsKeeping()) {
       save();
@@ -69,6 +72,17 @@ public final class Keeper {
     for (int i = 0; i < words.length; i++) {
       words[i] = state.word(i);
     }
-    record.save(words);
+    write();
+  }
+
+  // Once more, for what is disturbed once may be written well the next time.
+  private void write() {
+    boolean stands = record.save(words);
+    if (!stands) {
+      stands = record.save(words);
+    }
+    if (!stands) {
+      kept.keepFailed();
+    }
   }
 }

@@ -33,4 +33,10 @@ public interface Kept {
    * the first scan, if at all.
    */
   void recallFailed();
+
+  /**
+   * Learns that what is to be kept does not stand in the memory after it was saved twice; called
+   * after a scan, or before the first one.
+   */
+  void keepFailed();
 }

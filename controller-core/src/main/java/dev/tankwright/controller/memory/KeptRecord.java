@@ -82,26 +82,28 @@ public final class KeptRecord {
   }
 
   /**
-   * Saves a record. When it returns both copies can be believed.
+   * Saves a record and reads back what was written.
    *
    * @param from the words; more than the record has are left out
+   * @return whether they stand in the memory, so that both copies can be believed; if not, the copy
+   *     that could be believed before still can
    */
-  public void save(int[] from) {
+  public boolean save(int[] from) {
     look();
     if (first.isGood() || second.isGood()) {
       Copy newest = newest();
-      write(newest == first ? second : first, newest.sequence() + 1, from);
-    } else {
-      // The erased copy stays erased until the other one is good: so an unfinished first save is
-      // told from damage.
-      boolean secondFirst = first.isBlank() && !second.isBlank();
-      write(secondFirst ? second : first, 0, from);
-      write(secondFirst ? first : second, 1, from);
+      return write(newest == first ? second : first, newest.sequence() + 1, from);
     }
+    // The erased copy stays erased until the other one is good: so an unfinished first save is
+    // told from damage.
+    boolean secondFirst = first.isBlank() && !second.isBlank();
+    return write(secondFirst ? second : first, 0, from)
+        && write(secondFirst ? first : second, 1, from);
   }
 
-  private void write(Copy copy, int sequence, int[] from) {
+  private boolean write(Copy copy, int sequence, int[] from) {
     copy.write(sequence, version, from, words);
+    return copy.holds(sequence, version, from, words);
   }
 
   private void look() {

@@ -34,14 +34,16 @@ final class SensorJumpMonitor extends Monitor {
       beginWindow();
       return false;
     }
-    return Math.abs(channel.milliC() - fromMilliC) > limitMilliK;
+    return isFar();
   }
 
   @Override
   boolean delaysReset(Watch w) {
-    return fromMilliC != UNKNOWN
-        && channel.isValid()
-        && Math.abs(channel.milliC() - fromMilliC) > limitMilliK;
+    return fromMilliC != UNKNOWN && channel.isValid() && isFar();
+  }
+
+  private boolean isFar() {
+    return Math.abs(channel.milliC() - fromMilliC) > limitMilliK;
   }
 
   void carry(StateWords state) {

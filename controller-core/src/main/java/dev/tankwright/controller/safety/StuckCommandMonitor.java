@@ -3,7 +3,6 @@ package dev.tankwright.controller.safety;
 import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Fault;
-import dev.tankwright.controller.board.HoldTimer;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.StateWords;
 
@@ -37,11 +36,6 @@ final class StuckCommandMonitor extends Monitor {
   /** True while another command would be compared with the last one. */
   boolean isListening() {
     return last != Command.NONE;
-  }
-
-  /** In what time the silence is long enough, ms. */
-  int silentInMs() {
-    return isListening() ? gapMs - sinceMs : HoldTimer.NEVER;
   }
 
   private void silence(int dtMs) {

@@ -46,10 +46,13 @@ final class TimeMonitors {
     return heats || dryTank.isLow() || stuckCommand.isListening();
   }
 
-  /** In what time any of them may find something if nothing changes, ms. */
+  /**
+   * In what time any of them may find something if nothing changes, ms. Silence of the keys finds
+   * nothing: given in one, it ends what repeated before that can last.
+   */
   int changesInMs(Watch w) {
     int heat = Math.min(heatingEffect.judgesInMs(w), heatUpTime.expiresInMs(w));
-    return Math.min(heat, Math.min(dryTank.dryInMs(), stuckCommand.silentInMs()));
+    return Math.min(heat, dryTank.dryInMs());
   }
 
   boolean isDry() {

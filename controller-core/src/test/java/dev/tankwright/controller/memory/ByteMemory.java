@@ -17,9 +17,12 @@ final class ByteMemory implements NonVolatile {
   }
 
   private static final int NEVER = -1;
+  private static final int ALL = -2;
 
   private final byte[] octets;
   private int writesLeft = NEVER;
+  private int disturbedIn = NEVER;
+  private int stuck = NEVER;
   private InFlight inFlight = InFlight.OLD;
   private int garbage;
   private int writes;
@@ -62,7 +65,31 @@ final class ByteMemory implements NonVolatile {
       throw new PowerCut();
     }
     writesLeft -= writesLeft == NEVER ? 0 : 1;
-    octets[address] = (byte) octet;
+    disturbedIn -= disturbedIn == NEVER ? 0 : 1;
+    if (stuck != ALL && address != stuck) {
+      octets[address] = (byte) (disturbedIn == 0 ? ~octet : octet);
+    }
+    disturbedIn = disturbedIn == 0 ? NEVER : disturbedIn;
+  }
+
+  /** An octet takes nothing any more. */
+  void stick(int address) {
+    stuck = address;
+  }
+
+  /** No octet takes anything any more. */
+  void stickAll() {
+    stuck = ALL;
+  }
+
+  /** Every octet takes what is written. */
+  void unstick() {
+    stuck = NEVER;
+  }
+
+  /** One write from now on, the given one, stores the opposite of every bit. */
+  void disturb(int write) {
+    disturbedIn = write;
   }
 
   private int left(int old, int octet) {

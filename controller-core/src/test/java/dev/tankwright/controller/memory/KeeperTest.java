@@ -2,6 +2,7 @@ package dev.tankwright.controller.memory;
 
 import static dev.tankwright.trace.CountedAssertions.assertEquals;
 import static dev.tankwright.trace.CountedAssertions.assertThrows;
+import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.trace.Requirement;
@@ -59,6 +60,11 @@ class KeeperTest {
     public void recallFailed() {
       told.add("failed");
     }
+
+    @Override
+    public void keepFailed() {
+      told.add("not kept");
+    }
   }
 
   private static final int ROOM = KeptRecord.octets(3);
@@ -113,6 +119,66 @@ class KeeperTest {
     memory.flip(100);
     memory.flip(ROOM * Byte.SIZE + 100);
     assertEquals(Loaded.DAMAGED, powerUp(List.of("failed")));
+  }
+
+  @Test
+  @Requirement("SR-18")
+  @DisplayName("a save of which an octet is lost twice is told, and what was kept before is kept")
+  void readsBack() {
+    keepScans();
+    byte[] image = memory.image();
+    int failures = 0;
+    for (int octet = 0; octet < 2 * ROOM; octet++) {
+      memory.restore(image);
+      memory.stick(octet);
+      List<String> told = keep(~4, ~5, 6);
+      memory.unstick();
+      // A save goes into one copy alone, and the octet may stand as it is to be.
+      powerUp(List.of(told.isEmpty() ? "-5 -6 6 after 60 s" : "4 5 -6 after 60 s"));
+      failures += told.equals(List.of("not kept")) ? 1 : 0;
+    }
+    // The payload's twelve octets, the check value's four and the first one differ.
+    assertTrue(failures >= 17, "only " + failures + " saves have failed");
+  }
+
+  private List<String> keep(int... words) {
+    Notebook notebook = new Notebook(1);
+    Keeper keeper = new Keeper(memory, notebook);
+    notebook.change(words);
+    keeper.afterScan();
+    return notebook.told;
+  }
+
+  @Test
+  @Requirement("SR-18")
+  @DisplayName("a memory that takes nothing any more is told at the first save, every time")
+  void takesNothing() {
+    keepScans();
+    Notebook notebook = new Notebook(1);
+    Keeper keeper = new Keeper(memory, notebook);
+    memory.stickAll();
+    for (int save = 1; save <= 3; save++) {
+      notebook.change(save, save, save);
+      keeper.afterScan();
+      assertEquals(save, notebook.told.size());
+    }
+    assertEquals(List.of("not kept", "not kept", "not kept"), notebook.told);
+  }
+
+  @Test
+  @Requirement("SR-18")
+  @DisplayName("what is disturbed in one write is written well in the next one, and is not told")
+  void writesAgain() {
+    keepScans();
+    Notebook notebook = new Notebook(1);
+    Keeper keeper = new Keeper(memory, notebook);
+    for (int write = 1; write < ROOM; write++) {
+      memory.disturb(write);
+      notebook.change(write, ~write, 0);
+      keeper.afterScan();
+      assertEquals(List.of(), notebook.told);
+      powerUp(List.of(write + " " + ~write + " 0 after 60 s"));
+    }
   }
 
   @Test

@@ -54,6 +54,11 @@ class MemoryAllocationTest {
     }
 
     @Override
+    public void keepFailed() {
+      failed++;
+    }
+
+    @Override
     public int words() {
       return WORDS;
     }

@@ -13,6 +13,8 @@ import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.NoticeKind;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.Phase;
+import dev.tankwright.controller.board.Programme;
+import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.controller.board.Refusal;
 import dev.tankwright.trace.Requirement;
 import org.junit.jupiter.api.DisplayName;
@@ -116,6 +118,28 @@ class HeaterSafetyTest {
     int to = ScanRig.selfTested().warm(25.5).scan(10).outputs.panel.temperatureMilliC;
     DeviceProfile exact = ScanRig.PROFILE.with(Parameter.EFFECT_RISE, to - from);
     ScanRig.in(Phase.HEATING, exact).advance(1_000).warm(25.5).advance(239_100).expectNoFault();
+  }
+
+  @Test
+  @Requirement("SR-15")
+  @DisplayName(
+      "while heating up, a short break of the heater gives it no new time to have an effect")
+  void effectOverABreak() {
+    ScanRig rig = ScanRig.in(Phase.HEATING).advance(200_000);
+    rig.valveJammed(false, false).advance(1_000).expectDriven(false, false, false);
+    rig.valveFree().advance(39_900).expectNoFault().expect(Phase.HEATING);
+    rig.until(Phase.LOCKOUT, 200).expectTrip(Fault.HEATING_WITHOUT_EFFECT);
+  }
+
+  @Test
+  @Requirement("SR-15")
+  @DisplayName("a heater that is on for 240 s on end while cleaning must have an effect as well")
+  void effectWhileCleaning() {
+    Recipe slow = new Recipe(Programme.MEDIUM, 40_000, 20_000, 600_000);
+    ScanRig rig = ScanRig.selfTested().start(slow).warm(ScanRig.WARM);
+    rig.until(Phase.CLEANING, 60_000).warm(38).advance(100).expectDriven(true, true, false);
+    rig.advance(239_800).expectNoFault().expect(Phase.CLEANING);
+    rig.until(Phase.LOCKOUT, 200).expectTrip(Fault.HEATING_WITHOUT_EFFECT);
   }
 
   @Test

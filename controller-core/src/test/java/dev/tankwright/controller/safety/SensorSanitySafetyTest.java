@@ -74,6 +74,19 @@ class SensorSanitySafetyTest {
 
   @Test
   @Requirement("SR-17")
+  @DisplayName("a reading that has come back to exactly the limit delays no reset")
+  void resetAtTheLimit() {
+    int from = ScanRig.selfTested().outputs.panel.temperatureMilliC;
+    int to = ScanRig.selfTested().warm(30).scan(10).outputs.panel.temperatureMilliC;
+    DeviceProfile exact =
+        standard.with(Parameter.JUMP_WINDOW, 10_000).with(Parameter.JUMP_LIMIT, to - from);
+    ScanRig rig = ScanRig.in(Phase.STANDBY, exact).warm(30).scan(10).expectNoFault();
+    rig.controlSensor(31).scan(10).expectTrip(Fault.CONTROL_SENSOR_JUMP);
+    rig.controlSensor(30).expectResetAccepted(Fault.CONTROL_SENSOR_JUMP);
+  }
+
+  @Test
+  @Requirement("SR-17")
   @DisplayName("what is read when a broken circuit closes again is taken as it is")
   void closedAgain() {
     ScanRig rig = ScanRig.in(Phase.STANDBY, standard);

@@ -93,6 +93,17 @@ class TemperatureSafetyTest {
 
   @Test
   @Requirement("SR-04")
+  @DisplayName("a solution exactly at the limit has not overshot, two converter's counts above has")
+  void overshootAtTheLimit() {
+    int limit = ScanRig.selfTested().warm(48).scan(10).outputs.panel.temperatureMilliC - 40_000;
+    DeviceProfile exact = ScanRig.PROFILE.with(Parameter.OVERSHOOT_LIMIT, limit);
+    ScanRig rig = ScanRig.in(Phase.CLEANING, exact).warm(48).advance(10_000).expectNoFault();
+    rig.controlCounts(rig.inputs.controlSensorCounts + 2).advance(5_010);
+    rig.expectTrip(Fault.OVERSHOOT);
+  }
+
+  @Test
+  @Requirement("SR-04")
   @DisplayName("a bath still hot from the cycle before is no overshoot, until it has cooled")
   void hotStartIsNoOvershoot() {
     Recipe mild = new Recipe(Programme.CUSTOM, 30_000, 60_000, 600_000);

@@ -138,6 +138,16 @@ class CycleTest {
   }
 
   @Test
+  @DisplayName(
+      "a drain that was stopped waits its whole time for the rest to run out the next time")
+  void drainedAnew() {
+    ScanRig rig = ScanRig.in(Phase.DRAINING).level(false, false).advance(50_000);
+    rig.press(Command.STOP).expect(Phase.STANDBY).advance(5_000);
+    rig.press(Command.DRAIN).advance(59_900).expect(Phase.DRAINING).until(Phase.STANDBY, 200);
+    rig.expectNoted(NoticeKind.SOLUTION_DRAINED, 0);
+  }
+
+  @Test
   @DisplayName("a drained tank owes degassing again, and both are announced in their scans")
   void drainedAndDegassed() {
     ScanRig rig = ScanRig.in(Phase.DEGASSING);
