@@ -3,8 +3,6 @@ package dev.tankwright.report;
 import dev.tankwright.campaign.CaseOutcome;
 import dev.tankwright.campaign.CaseResult;
 import dev.tankwright.campaign.CellSummary;
-import java.nio.charset.StandardCharsets;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -17,9 +15,6 @@ import java.util.stream.Collectors;
  * same bytes.
  */
 final class CampaignPage {
-  private static final List<String> STYLES =
-      List.of("palette.css", "report.css", "plots.css", "pages.css", "campaign.css");
-
   private CampaignPage() {}
 
   /**
@@ -28,30 +23,21 @@ final class CampaignPage {
    * @param worst the worst cases with traces; empty when they were not run again
    */
   static byte[] render(CampaignResults results, List<WorstCase> worst) {
-    String style = Resource.own(STYLES);
-    String script = Resource.own("matrix.js");
-    Map<String, String> fillings = new HashMap<>();
-    fillings.put("policy", Policy.of(new String[] {script}, new String[] {style}));
-    fillings.put("style", style);
-    fillings.put("script", script);
-    fillings.put(
-        "title",
-        new Html()
-            .text(CampaignWords.headline(results) + ": " + results.about().title())
-            .toString());
-    fillings.put("icon", Icon.of(results.outcome()));
-    fillings.put("shapes", Resource.own("shapes.html") + Resource.own("spares.html"));
-    fillings.put("head", CampaignHead.of(results));
-    fillings.put("attention", CampaignHead.attention(results));
-    fillings.put("legend", HeatMap.legend());
-    fillings.put("matrix", HeatMap.of(results));
-    fillings.put("cells", cells(results, worst));
-    fillings.put("worst", worst(results, worst));
-    fillings.put("requirements", CampaignTables.requirements(results));
-    fillings.put("inputs", CampaignTables.inputs(results));
-    fillings.put("cautions", Resource.own("cautions.html"));
-    String page = Template.fill(Resource.own("campaign.html"), fillings);
-    return page.getBytes(StandardCharsets.UTF_8);
+    return new Page("campaign.html")
+        .title(CampaignWords.headline(results) + ": " + results.about().title())
+        .icon(results.outcome())
+        .style("palette.css", "report.css", "plots.css", "pages.css", "campaign.css")
+        .script("matrix.js")
+        .put("shapes", Resource.own(List.of("shapes.html", "marks.html", "spares.html")))
+        .put("head", CampaignHead.of(results))
+        .put("attention", CampaignHead.attention(results))
+        .put("legend", HeatMap.legend())
+        .put("matrix", HeatMap.of(results))
+        .put("cells", cells(results, worst))
+        .put("worst", worst(results, worst))
+        .put("requirements", CampaignTables.requirements(results))
+        .put("inputs", CampaignTables.inputs(results))
+        .render();
   }
 
   private static String cells(CampaignResults results, List<WorstCase> worst) {

@@ -1,10 +1,7 @@
 package dev.tankwright.report;
 
 import dev.tankwright.scenario.Verdict;
-import java.nio.charset.StandardCharsets;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -16,20 +13,16 @@ final class ChangesPage {
 
   /** The page, UTF-8. */
   static byte[] render(Comparison comparison) {
-    String style = Resource.own(List.of("palette.css", "report.css", "pages.css"));
-    Map<String, String> fillings = new HashMap<>();
-    fillings.put("policy", Policy.of(new String[0], new String[] {style}));
-    fillings.put("style", style);
-    fillings.put("title", new Html().text(comparison.headline()).toString());
-    fillings.put("icon", Icon.of(outcome(comparison)));
-    fillings.put("shapes", Resource.own("shapes.html"));
-    fillings.put("head", head(comparison));
-    fillings.put("changes", changes(comparison));
-    fillings.put("unchanged", unchanged(comparison));
-    fillings.put("inputs", inputs(comparison.inputs()));
-    fillings.put("cautions", Resource.own("cautions.html"));
-    String page = Template.fill(Resource.own("changes.html"), fillings);
-    return page.getBytes(StandardCharsets.UTF_8);
+    return new Page("changes.html")
+        .title(comparison.headline())
+        .icon(outcome(comparison))
+        .style("palette.css", "report.css", "pages.css")
+        .put("shapes", Resource.own("shapes.html"))
+        .put("head", head(comparison))
+        .put("changes", changes(comparison))
+        .put("unchanged", unchanged(comparison))
+        .put("inputs", inputs(comparison.inputs()))
+        .render();
   }
 
   /** Regressions are failures; a loss alone needs a look. */

@@ -4,42 +4,27 @@ import dev.tankwright.plant.LastLine;
 import dev.tankwright.plant.facts.BathFacts;
 import dev.tankwright.plant.facts.Curve;
 import dev.tankwright.plant.facts.Fact;
-import java.nio.charset.StandardCharsets;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * What follows from a bath's profile as one HTML page that needs nothing else: table, plots and
  * cautions; its policy forbids it to fetch anything. The same bath gives the same bytes.
  */
 public final class ProfilePage {
-  private static final List<String> STYLES = List.of("palette.css", "report.css", "plots.css");
-  private static final List<String> SCRIPTS = List.of("ink.js", "profile.js");
-
   private ProfilePage() {}
 
   /** The page, UTF-8. */
   public static byte[] render(BathFacts facts) {
-    String plotStyle = Resource.uplot("dist/uPlot.min.css");
-    String plotScript = Resource.uplot("dist/uPlot.iife.min.js");
-    String style = Resource.own(STYLES);
-    String script = Resource.own(SCRIPTS);
-    Map<String, String> fillings = new HashMap<>();
-    fillings.put(
-        "policy", Policy.of(new String[] {plotScript, script}, new String[] {plotStyle, style}));
-    fillings.put("plot-style", plotStyle);
-    fillings.put("plot-script", plotScript);
-    fillings.put("plot-licence", Resource.uplot("LICENSE"));
-    fillings.put("style", style);
-    fillings.put("cautions", Resource.own("cautions.html"));
-    fillings.put("script", script);
-    fillings.put("title", new Html().text(facts.profile().name()).toString());
-    fillings.put("name", new Html().text(facts.profile().name()).toString());
-    fillings.put("facts", table(facts.facts()));
-    fillings.put("data", data(facts));
-    String page = Template.fill(Resource.own("profile.html"), fillings);
-    return page.getBytes(StandardCharsets.UTF_8);
+    String name = facts.profile().name();
+    return new Page("profile.html")
+        .title(name)
+        .plots()
+        .style("palette.css", "report.css", "plots.css")
+        .script("ink.js", "profile.js")
+        .put("name", new Html().text(name).toString())
+        .put("facts", table(facts.facts()))
+        .put("data", data(facts))
+        .render();
   }
 
   private static String table(List<Fact> facts) {

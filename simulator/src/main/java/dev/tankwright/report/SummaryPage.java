@@ -1,10 +1,6 @@
 package dev.tankwright.report;
 
 import dev.tankwright.scenario.Verdict;
-import java.nio.charset.StandardCharsets;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 
 /**
  * A page for a design history file, made to be printed on A4 and signed: what was run, what it came
@@ -22,22 +18,18 @@ final class SummaryPage {
    */
   static byte[] render(Results results, Manifest files) {
     SummaryParts parts = SummaryParts.of(results);
-    String style = Resource.own(List.of("palette.css", "summary.css"));
-    Map<String, String> fillings = new HashMap<>();
-    fillings.put("policy", Policy.of(new String[0], new String[] {style}));
-    fillings.put("style", style);
-    fillings.put("title", new Html().text(parts.headline() + ": " + parts.title()).toString());
-    fillings.put("icon", Icon.of(parts.outcome()));
-    fillings.put("shapes", Resource.own("shapes.html"));
-    fillings.put("head", head(parts));
-    fillings.put("counts", parts.counts());
-    fillings.put("inputs", parts.inputs());
-    fillings.put("requirements", parts.requirements());
-    fillings.put("attention", parts.attention());
-    fillings.put("files", files(files, results));
-    fillings.put("cautions", Resource.own("cautions.html"));
-    String page = Template.fill(Resource.own("summary.html"), fillings);
-    return page.getBytes(StandardCharsets.UTF_8);
+    return new Page("summary.html")
+        .title(parts.headline() + ": " + parts.title())
+        .icon(parts.outcome())
+        .style("palette.css", "summary.css")
+        .put("shapes", Resource.own("shapes.html"))
+        .put("head", head(parts))
+        .put("counts", parts.counts())
+        .put("inputs", parts.inputs())
+        .put("requirements", parts.requirements())
+        .put("attention", parts.attention())
+        .put("files", files(files, results))
+        .render();
   }
 
   private static String head(SummaryParts parts) {
