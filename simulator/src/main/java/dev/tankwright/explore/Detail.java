@@ -12,8 +12,9 @@ public enum Detail {
    */
   COARSE,
   /**
-   * As {@link #COARSE}, and a faulty sensor reads too cold, too hot or open: for sensors that are
-   * faulty together with another part.
+   * As {@link #COARSE}, and a faulty sensor reads too cold, too hot or open, and a state in which
+   * two faults are latched that stop is judged and not gone on from: for parts that bring many
+   * faults by themselves and are faulty together with another one.
    */
   SPARSE,
   /**
@@ -21,6 +22,11 @@ public enum Detail {
    * its class is part of the state.
    */
   GRADUAL;
+
+  /** With how many latched faults that stop a state is gone on from. */
+  int mostFaults() {
+    return this == SPARSE ? 1 : Integer.SIZE;
+  }
 
   boolean isGradual() {
     return this == GRADUAL;

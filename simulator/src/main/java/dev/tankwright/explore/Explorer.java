@@ -20,6 +20,7 @@ final class Explorer {
   private final DeviceProfile profile;
   private final Plan plan;
   private final Limits limits;
+  private final int mostFaults;
   private final Choices choices;
   private final Bench bench;
   private final Recovery recovery;
@@ -50,6 +51,7 @@ final class Explorer {
     this.profile = profile;
     this.plan = plan;
     this.limits = limits;
+    mostFaults = plan.detail().mostFaults();
     choices = new Choices(profile, plan.ordered(), plan.detail());
     bench = new Bench(profile, choices);
     recovery = new Recovery(choices, choices.temperatures());
@@ -101,12 +103,18 @@ final class Explorer {
     transitions += following.length;
   }
 
-  /** The state in which one choice leaves the controller; -1 when it breaks a rule. */
+  /**
+   * The state in which one choice leaves the controller; {@link Origins#NOWHERE} when it breaks a
+   * rule, {@link Origins#ARRIVED} when the state is judged and not gone on from.
+   */
   private int follow(int state, int choice) {
     Rule rule = bench.scan(from, choice, to);
     if (rule != null) {
       note(rule, state, choice);
       return Origins.NOWHERE;
+    }
+    if (bench.watch().stoppingFaults() > mostFaults) {
+      return Origins.ARRIVED;
     }
     mirrors.settle(to.words(), bench.world().isPressed());
     int added = states.add(from.words(), to.words());

@@ -60,9 +60,12 @@ public enum Part {
     return "'" + key + "' is no part; known are " + known;
   }
 
-  /** Whether it is one of the two temperature sensors. */
-  boolean isSensor() {
-    return this == CONTROL_SENSOR || this == CUT_OFF_SENSOR;
+  /** Whether it can bring many faults by itself. */
+  boolean bringsMany() {
+    return switch (this) {
+      case CONTROL_SENSOR, CUT_OFF_SENSOR, COUNTER, COMMANDS -> true;
+      default -> false;
+    };
   }
 
   /** Everything that the world can do instead of the given choice when this part is faulty. */

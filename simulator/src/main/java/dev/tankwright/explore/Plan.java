@@ -35,7 +35,7 @@ public record Plan(Set<Part> faulty, Detail detail) {
   }
 
   private static Plan faulty(Set<Part> parts) {
-    boolean sparse = parts.size() > 1 && parts.stream().anyMatch(Part::isSensor);
+    boolean sparse = parts.size() > 1 && parts.stream().anyMatch(Part::bringsMany);
     return new Plan(parts, sparse ? Detail.SPARSE : Detail.COARSE);
   }
 
@@ -51,7 +51,7 @@ public record Plan(Set<Part> faulty, Detail detail) {
 
   /**
    * The fine and the gradual world without a faulty part, and the coarse one with none, each, and
-   * each two; two of which one is a sensor in the sparse one.
+   * each two; two of which one brings many faults in the sparse one.
    */
   public static List<Plan> whole() {
     List<Plan> plans = new ArrayList<>();

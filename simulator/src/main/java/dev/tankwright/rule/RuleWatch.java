@@ -200,6 +200,11 @@ public final class RuleWatch implements NoticeRing.Taker {
     return phase;
   }
 
+  /** How many faults that stop are announced and not cleared. */
+  public int stoppingFaults() {
+    return Integer.bitCount(latched & FaultRules.STOPPING);
+  }
+
   /** True when a fault is announced that only service clears. */
   public boolean needsService() {
     return (latched & FaultRules.SERVICE) != 0;
