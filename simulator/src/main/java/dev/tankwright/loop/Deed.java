@@ -16,8 +16,18 @@ public sealed interface Deed {
    * @param command what is asked
    * @param recipe set values of {@link Command#START}, {@code null} for every other command
    * @param foilVerdict what the operator saw, with {@link Command#ACKNOWLEDGE} after a foil check
+   * @param operator who starts the cycle, as the facility's systems call them; the host hears it,
+   *     the controller does not; empty where nobody says
+   * @param load what the facility's systems call the load, likewise
    */
-  record Press(Command command, Recipe recipe, FoilVerdict foilVerdict) implements Deed {}
+  record Press(
+      Command command, Recipe recipe, FoilVerdict foilVerdict, String operator, String load)
+      implements Deed {
+    /** A key pressed by nobody in particular. */
+    public Press(Command command, Recipe recipe, FoilVerdict foilVerdict) {
+      this(command, recipe, foilVerdict, "", "");
+    }
+  }
 
   /**
    * The lid is moved.

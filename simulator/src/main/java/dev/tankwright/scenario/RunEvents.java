@@ -11,7 +11,7 @@ import dev.tankwright.loop.ClosedLoop;
 import dev.tankwright.loop.Deed;
 import dev.tankwright.plant.Plant;
 import java.util.Optional;
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 
 /**
  * Composes the events of one run over all its power-ups: each has its own uptime, and the sequence
@@ -29,11 +29,22 @@ final class RunEvents {
   private int powerUp;
   private long darkSince;
 
-  RunEvents(Scenario scenario, String version, ClosedLoop loop, Consumer<CycleEvent> sink) {
+  /**
+   * Makes a composer for one run.
+   *
+   * @param memory what the host knows from before the run; {@link HostMemory#NEW} for a new device
+   * @param sink takes every event, and what the host knows right after it
+   */
+  RunEvents(
+      Scenario scenario,
+      String version,
+      ClosedLoop loop,
+      HostMemory memory,
+      BiConsumer<CycleEvent, HostMemory> sink) {
     this.scenario = scenario;
     this.version = version;
     this.loop = loop;
-    composer = new EventComposer(HostMemory.NEW, sink);
+    composer = new EventComposer(memory, event -> sink.accept(event, memory()));
   }
 
   /** Learns what the host knows of a command that is given now and the controller is not told. */
@@ -43,7 +54,8 @@ final class RunEvents {
     }
     if (press.recipe() != null) {
       composer.expect(press.recipe());
-      composer.expect(new LoadReference("", scenario.contents().load()));
+      String load = press.load().isEmpty() ? scenario.contents().load() : press.load();
+      composer.expect(new LoadReference(press.operator(), load));
     }
   }
 
@@ -68,7 +80,15 @@ final class RunEvents {
     return composer.lastRecord();
   }
 
+  /** What the host knows now. */
+  private HostMemory memory() {
+    return composer.memory();
+  }
+
   private void powerUp() {
+    if (!loop.loaded().isTaken()) {
+      loop.controller().cyclesBefore(composer.memory().cycles());
+    }
     EventOrigin origin =
         new EventOrigin(
             scenario.device(), scenario.clock().plusMillis(loop.millis()), version, true);
