@@ -14,8 +14,8 @@ import java.util.function.Consumer;
 
 /**
  * A fleet's day from the first bath that is switched on to the last event that is acknowledged.
- * Opens the outboxes when it is made. {@link #stop} may be called from any thread; everything else
- * belongs to one.
+ * Opens the outboxes when it is made. {@link #stop} and {@link #moment} may be called from any
+ * thread; everything else belongs to one.
  */
 public final class FleetRun implements AutoCloseable {
   /** The first day of a fleet. */
@@ -31,7 +31,7 @@ public final class FleetRun implements AutoCloseable {
   private final LocalDate date;
   private final List<FleetDevice> devices;
   private final CountDownLatch stopping = new CountDownLatch(1);
-  private long dayMillis;
+  private volatile long dayMillis;
 
   private FleetRun(
       FleetSettings settings, Timing timing, LocalDate date, List<FleetDevice> devices) {
@@ -154,7 +154,8 @@ public final class FleetRun implements AutoCloseable {
     stopping.await(Math.min(nanos, TICK_NANOS), TimeUnit.NANOSECONDS);
   }
 
-  private FleetMoment moment() {
+  /** How the fleet stands now; may be asked from any thread. */
+  public FleetMoment moment() {
     return FleetCount.of(date, dayMillis, devices);
   }
 

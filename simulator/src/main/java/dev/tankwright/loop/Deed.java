@@ -79,6 +79,24 @@ public sealed interface Deed {
   }
 
   /**
+   * The clock of the device's host is set. The controller has no clock, so nothing else changes.
+   *
+   * @param byMillis how far, ms; below 0 sets it back; not 0
+   */
+  record SetClock(long byMillis) implements Deed {
+    /**
+     * Checks the step.
+     *
+     * @throws IllegalArgumentException if it is 0
+     */
+    public SetClock {
+      if (byMillis == 0) {
+        throw new IllegalArgumentException("a clock that is set by 0 ms is not set");
+      }
+    }
+  }
+
+  /**
    * A part breaks.
    *
    * @param fault how

@@ -57,6 +57,8 @@ public final class DeviceDay {
   private void perform(TimelineEntry entry) {
     if (entry.deed() instanceof Deed.Press press) {
       composed.expect(press);
+    } else if (entry.deed() instanceof Deed.SetClock set) {
+      composed.setClock(set);
     }
     loop.perform(entry.deed());
   }

@@ -10,6 +10,7 @@ import dev.tankwright.events.LoadReference;
 import dev.tankwright.loop.ClosedLoop;
 import dev.tankwright.loop.Deed;
 import dev.tankwright.plant.Plant;
+import java.time.Instant;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 
@@ -28,6 +29,8 @@ final class RunEvents {
   private final EventComposer composer;
   private int powerUp;
   private long darkSince;
+  private long clockMillis;
+  private long clockStep;
 
   /**
    * Makes a composer for one run.
@@ -59,6 +62,13 @@ final class RunEvents {
     }
   }
 
+  /** The host's clock is set; without supply the host is dark too, and nothing happens. */
+  void setClock(Deed.SetClock set) {
+    if (loop.isSupplied()) {
+      clockStep += set.byMillis();
+    }
+  }
+
   /** Composes what the scan has left; called after every scan. */
   void step() {
     if (loop.powerUps() != powerUp) {
@@ -67,6 +77,11 @@ final class RunEvents {
     }
     if (loop.isSupplied()) {
       darkSince = loop.millis() + Plant.STEP_MILLIS;
+      if (clockStep != 0) {
+        clockMillis += clockStep;
+        clockStep = 0;
+        composer.clockSet(clock(), loop.controller().uptimeMs());
+      }
     }
     boolean news = !loop.controller().notices().isEmpty();
     loop.judge(composer);
@@ -85,13 +100,15 @@ final class RunEvents {
     return composer.memory();
   }
 
+  private Instant clock() {
+    return scenario.clock().plusMillis(clockMillis + loop.millis());
+  }
+
   private void powerUp() {
     if (!loop.loaded().isTaken()) {
       loop.controller().cyclesBefore(composer.memory().cycles());
     }
-    EventOrigin origin =
-        new EventOrigin(
-            scenario.device(), scenario.clock().plusMillis(loop.millis()), version, true);
+    EventOrigin origin = new EventOrigin(scenario.device(), clock(), version, true);
     int secondsOff = (int) ((loop.millis() - darkSince) / MILLIS_PER_SECOND);
     composer.powerUp(origin, loop.controller().cycleTally(), loop.loaded(), secondsOff);
   }

@@ -104,6 +104,8 @@ public final class ScenarioRun {
     marks.add(new Mark(loop.millis(), Mark.Kind.DEED, entry.text()));
     if (entry.deed() instanceof Deed.Press press) {
       composed.expect(press);
+    } else if (entry.deed() instanceof Deed.SetClock set) {
+      composed.setClock(set);
     }
     loop.perform(entry.deed());
   }

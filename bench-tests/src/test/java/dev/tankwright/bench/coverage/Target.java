@@ -50,7 +50,7 @@ record Target(Kind kind, String name) {
     for (BasketMove move : BasketMove.values()) {
       names.add("basket: " + move.name().toLowerCase(Locale.ROOT));
     }
-    names.addAll(List.of("cut-power", "foil: hang", "mend", "release"));
+    names.addAll(List.of("cut-power", "set-clock", "foil: hang", "mend", "release"));
     return names;
   }
 
@@ -75,6 +75,8 @@ record Target(Kind kind, String name) {
       return "fill";
     } else if (deed instanceof Deed.CutPower) {
       return "cut-power";
+    } else if (deed instanceof Deed.SetClock) {
+      return "set-clock";
     } else if (deed instanceof Deed.HangFoil) {
       return "foil: hang";
     } else if (deed instanceof Deed.Mend) {

@@ -95,7 +95,11 @@ class ContinuedRunTest {
           said("err.txt").contains("the outbox goes on after event " + two.size()),
           said("err.txt"));
       NavigableMap<String, byte[]> three = History.committed(outbox);
-      assertEquals(two.size() + one, three.size(), "the third run has as many as the first");
+      // It may tell two facts more: the cycle that was cut off, and the solution before its own.
+      int more = three.size() - two.size();
+      assertTrue(
+          one <= more && more <= one + 2,
+          more + " events in the third run, " + one + " in the first");
       assertEquals(three.size(), Long.parseLong(three.lastKey()), "the sequence has no gap");
       History.Counts counts = history.assertNothingLost(outbox, "runs in one outbox");
       assertEquals(three.size(), counts.committed());
@@ -109,7 +113,7 @@ class ContinuedRunTest {
     Process process =
         start("run", "long.yaml", "--broker", broker.uri().toString(), "--outbox", "events.db");
     await()
-        .atMost(Duration.ofSeconds(60))
+        .atMost(Duration.ofMinutes(1))
         .pollInterval(Duration.ofMillis(5))
         .until(() -> History.committed(outbox).size() > before + 3);
     process.destroyForcibly();
@@ -123,7 +127,7 @@ class ContinuedRunTest {
     Path outboxes = folder.resolve("outboxes");
     try (FleetWitness witness = new FleetWitness(broker.uri())) {
       Process process = fleet("--speed", "400");
-      await().atMost(Duration.ofSeconds(60)).until(() -> witness.arrivals() > 40);
+      await().atMost(Duration.ofMinutes(1)).until(() -> witness.arrivals() > 40);
       interrupt(process);
       ends(process, STOPPED);
       assertTrue(said("err.txt").contains("tankwright: stopped; "), said("err.txt"));
@@ -131,7 +135,7 @@ class ContinuedRunTest {
 
       process = fleet("--speed", "400");
       long before = witness.arrivals();
-      await().atMost(Duration.ofSeconds(60)).until(() -> witness.arrivals() > before + 40);
+      await().atMost(Duration.ofMinutes(1)).until(() -> witness.arrivals() > before + 40);
       process.destroyForcibly();
       assertTrue(process.waitFor(20, TimeUnit.SECONDS), "it is dead");
 

@@ -1,5 +1,6 @@
 package dev.tankwright.bench.mqtt;
 
+import static org.awaitility.Awaitility.await;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -47,6 +48,8 @@ class FleetTest {
 
   @TempDir private Path folder;
 
+  private FleetRun running;
+
   private FleetResult day(int seed, Path outboxes, Consumer<FleetMoment> progress)
       throws IOException, InterruptedException {
     FleetSettings settings =
@@ -63,6 +66,7 @@ class FleetTest {
             "test");
     Timing timing = new Timing(System::nanoTime, new Random(7));
     try (FleetRun run = FleetRun.open(settings, timing, InstantSource.system())) {
+      running = run;
       return run.run(progress);
     }
   }
@@ -159,16 +163,27 @@ class FleetTest {
               folder,
               moment -> {
                 if (moment.dayMillis() >= DAY / 2 && killed.compareAndSet(false, true)) {
-                  broker.kill();
+                  killOnceAllIsHeard(witness);
                 }
                 if (moment.dayMillis() >= 3 * DAY / 4 && back.compareAndSet(false, true)) {
                   startAgain(witness);
                 }
               });
       assertTrue(killed.get() && back.get());
+      assertTrue(
+          result.devices().stream().anyMatch(device -> device.lastError() != null),
+          "somebody noticed");
       assertWhole(result);
       assertEquals(result.sum(DeviceResult::composed), witness.assertNothingLost(folder));
     }
+  }
+
+  // A broker that is killed can lose what it has acknowledged within the last moments: that is its
+  // own to keep, and not what is looked at here. No bath is stepped meanwhile.
+  private void killOnceAllIsHeard(FleetWitness witness) {
+    await().atMost(PATIENCE).until(() -> running.moment().waiting() == 0);
+    await().atMost(PATIENCE).until(() -> witness.hasHeardAll(folder));
+    broker.kill();
   }
 
   private void startAgain(FleetWitness witness) {

@@ -35,7 +35,7 @@ import org.eclipse.paho.client.mqttv3.persist.MemoryPersistence;
  * committed, by SQL of its own. Its session lasts; nothing is taken from the fleet's word.
  */
 final class FleetWitness implements AutoCloseable {
-  private static final Duration PATIENCE = Duration.ofSeconds(120);
+  private static final Duration PATIENCE = Duration.ofMinutes(2);
 
   private final MqttClient client;
   private final MqttConnectOptions options = new MqttConnectOptions();
@@ -118,6 +118,11 @@ final class FleetWitness implements AutoCloseable {
     }
     assertTrue(events > 0, "something was committed");
     return events;
+  }
+
+  /** True when all that the files hold now has arrived. */
+  boolean hasHeardAll(Path folder) throws Exception {
+    return missing(committed(folder)) == 0;
   }
 
   private long missing(Map<String, NavigableMap<String, byte[]>> committed) throws Exception {
