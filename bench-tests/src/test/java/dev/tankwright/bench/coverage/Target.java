@@ -50,7 +50,7 @@ record Target(Kind kind, String name) {
     for (BasketMove move : BasketMove.values()) {
       names.add("basket: " + move.name().toLowerCase(Locale.ROOT));
     }
-    names.addAll(List.of("cut-power", "set-clock", "foil: hang", "mend", "release"));
+    names.addAll(List.of("cut-power", "foil: hang", "mend", "release"));
     return names;
   }
 
@@ -61,7 +61,10 @@ record Target(Kind kind, String name) {
     } else if (deed instanceof Deed.Force force) {
       return force.values().stream().map(v -> new Target(Kind.PIN, v.pin().key())).toList();
     }
-    return List.of(new Target(Kind.DEED, deedName(deed)));
+    // A host's clock shows in no signal, so nothing could be said of its effect.
+    return deed instanceof Deed.SetClock
+        ? List.of()
+        : List.of(new Target(Kind.DEED, deedName(deed)));
   }
 
   private static String deedName(Deed deed) {
@@ -75,8 +78,6 @@ record Target(Kind kind, String name) {
       return "fill";
     } else if (deed instanceof Deed.CutPower) {
       return "cut-power";
-    } else if (deed instanceof Deed.SetClock) {
-      return "set-clock";
     } else if (deed instanceof Deed.HangFoil) {
       return "foil: hang";
     } else if (deed instanceof Deed.Mend) {
