@@ -80,6 +80,7 @@ final class FleetSession {
     if (!quiet) {
       print.print(FleetText.of(result, settings));
       print.print(FleetText.machine());
+      print.flush();
     }
     if (asked && result.isStopped()) {
       err.println("tankwright: stopped; " + FleetText.waiting(result, kept));

@@ -184,6 +184,7 @@ class FleetTest {
     await().atMost(PATIENCE).until(() -> running.moment().waiting() == 0);
     await().atMost(PATIENCE).until(() -> witness.hasHeardAll(folder));
     broker.kill();
+    witness.awaitCutOff();
   }
 
   private void startAgain(FleetWitness witness) {

@@ -73,6 +73,11 @@ final class FleetWitness implements AutoCloseable {
     public void deliveryComplete(IMqttDeliveryToken token) {}
   }
 
+  /** Waits until it has noticed that the broker is gone. */
+  void awaitCutOff() {
+    await().atMost(PATIENCE).until(() -> !client.isConnected());
+  }
+
   void comeBack() {
     await()
         .atMost(PATIENCE)
