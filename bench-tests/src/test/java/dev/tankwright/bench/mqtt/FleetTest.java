@@ -44,7 +44,9 @@ class FleetTest {
   private static final long DAY = 45 * 60_000L;
   private static final Duration PATIENCE = Duration.ofSeconds(90);
 
-  @RegisterExtension final MosquittoBroker broker = MosquittoBroker.lasting();
+  // A pattern, for mosquitto 2.0.11 (seen) drops what comes for a reader that it remembers from
+  // before its restart and that is not back yet, where only topics are listed.
+  @RegisterExtension final MosquittoBroker broker = MosquittoBroker.lasting("pattern readwrite #");
 
   @TempDir private Path folder;
 
