@@ -200,6 +200,16 @@ public final class CleanerController implements Kept {
   }
 
   /**
+   * Counts cycles on from a number that the host knows, where the memory has none: numbers of
+   * cycles are then not given twice in the life of a device. Before the first scan.
+   *
+   * @param last number of the last cycle, 0 or more
+   */
+  public void cyclesBefore(int last) {
+    sequence.cycleTally().countFrom(last);
+  }
+
+  /**
    * Captures the whole state into the given words, which hold at least {@link #STATE_WORDS}.
    * Bookkeeping that feeds no decision is left out.
    */

@@ -34,6 +34,11 @@ public record EventOrigin(String device, Instant start, String softwareVersion, 
 
   /** Value of the CloudEvents attribute {@code source}: a path, unique to the device. */
   public String source() {
+    return sourceOf(device);
+  }
+
+  /** The source of a device's events. */
+  public static String sourceOf(String device) {
     return "/tankwright/" + device;
   }
 

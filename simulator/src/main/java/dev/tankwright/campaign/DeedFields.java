@@ -43,7 +43,9 @@ final class DeedFields {
   }
 
   private void parts(Deed deed) {
-    if (deed instanceof Deed.Break broken) {
+    if (deed instanceof Deed.SetClock set) {
+      fields.put("set-clock", set.byMillis() + " ms");
+    } else if (deed instanceof Deed.Break broken) {
       broken(broken);
     } else if (deed instanceof Deed.Mend mended) {
       fields.put("mend", mended.fault().key());
@@ -65,8 +67,16 @@ final class DeedFields {
     fields.put("command", press.command().name());
     if (press.command() == Command.START) {
       start(press.recipe());
+      reference("operator", press.operator());
+      reference("load", press.load());
     } else if (press.foilVerdict() != null && press.foilVerdict() != FoilVerdict.NONE) {
       fields.put("foil", press.foilVerdict().name());
+    }
+  }
+
+  private void reference(String key, String text) {
+    if (!text.isEmpty()) {
+      fields.put(key, ScenarioText.quoted(text));
     }
   }
 

@@ -30,6 +30,14 @@ final class Console {
     return progress;
   }
 
+  /** Says something beside the results, unless it is empty or everything is to be quiet. */
+  void remark(String text) {
+    if (!quiet && !text.isEmpty()) {
+      err.println("tankwright: " + text);
+      err.flush();
+    }
+  }
+
   /**
    * Shows the verdicts: all of them, or when quiet only those of a run in which something is wrong.
    */

@@ -4,7 +4,13 @@ import dev.tankwright.delivery.BackgroundBroker;
 import dev.tankwright.delivery.DeliverySettings;
 import dev.tankwright.delivery.Places;
 import dev.tankwright.delivery.RunDelivery;
+import dev.tankwright.events.EventOrigin;
+import dev.tankwright.events.HostMemory;
 import dev.tankwright.events.mqtt.Timing;
+import dev.tankwright.events.outbox.Continuation;
+import dev.tankwright.events.outbox.Outbox;
+import dev.tankwright.events.outbox.OutboxException;
+import dev.tankwright.events.outbox.OutboxHealth;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.time.Duration;
@@ -49,17 +55,49 @@ final class Deliveries implements AutoCloseable {
     return new Deliveries(null, null, null);
   }
 
+  /**
+   * What a run begins with.
+   *
+   * @param delivery takes its events
+   * @param memory what the device's host knows from earlier runs in the same outbox
+   * @param remark what a person should know of that, or empty
+   */
+  record Begun(RunDelivery delivery, HostMemory memory, String remark) {}
+
   /** A delivery for the next run. */
-  RunDelivery begin(String device) throws BadInputException {
+  Begun begin(String device) throws BadInputException {
     session++;
     if (!publishes()) {
-      return RunDelivery.none();
+      return new Begun(RunDelivery.none(), HostMemory.NEW, "");
     }
-    DeliverySettings settings =
-        DeliverySettings.of(session, timing).keeping(outboxes.next(), outboxes.lasts());
+    Outbox outbox = outboxes.next();
+    try {
+      HostMemory memory = Continuation.of(outbox, EventOrigin.sourceOf(device)).memory();
+      String remark = remark(memory, outbox.health());
+      DeliverySettings settings =
+          DeliverySettings.of(session, timing).keeping(outbox, outboxes.lasts());
+      return new Begun(begin(device, settings), memory, remark);
+    } catch (OutboxException e) {
+      outbox.close();
+      throw new BadInputException("tankwright: --outbox: " + e.getMessage());
+    }
+  }
+
+  private RunDelivery begin(String device, DeliverySettings settings) {
     return external != null
         ? RunDelivery.to(external, device, settings)
         : RunDelivery.through(embedded, device, settings);
+  }
+
+  private static String remark(HostMemory memory, OutboxHealth health) {
+    if (health.committed() == 0) {
+      return "";
+    }
+    long owed = health.committed() - health.acknowledged();
+    return "the outbox goes on after event %d%s"
+        .formatted(
+            memory.link().sequence(),
+            owed == 0 ? "" : "; %d events of earlier runs are owed and go first".formatted(owed));
   }
 
   /** How the broker is called in reports. */

@@ -15,6 +15,7 @@ import picocli.CommandLine;
       RunCommand.class,
       ReportCommand.class,
       DeliverCommand.class,
+      FleetCommand.class,
       LintCommand.class,
       CampaignCommand.class,
       MergeCommand.class,
@@ -38,7 +39,7 @@ import picocli.CommandLine;
       "2:the input is bad",
       "3:the surroundings failed: broker unreachable, folder not writable",
       "70:a defect of Tankwright itself",
-      "130:a campaign was stopped by a signal; what is finished is kept"
+      "130:a campaign or fleet was stopped by a signal; what is finished is kept"
     })
 public final class Main {
   private Main() {}

@@ -5,6 +5,8 @@ import dev.tankwright.delivery.ReceivedEvent;
 import dev.tankwright.delivery.RunDelivery;
 import dev.tankwright.events.CloudEventJson;
 import dev.tankwright.events.CycleEvent;
+import dev.tankwright.events.HostMemory;
+import dev.tankwright.events.HostMemoryForm;
 import dev.tankwright.events.mqtt.OutgoingEvent;
 import dev.tankwright.events.mqtt.StatusWatch;
 import dev.tankwright.report.EventsSeen;
@@ -35,8 +37,15 @@ final class OneRun {
    * @return the exit code
    */
   int run(RunFolder folder) throws BadInputException {
-    RunDelivery delivery = deliveries.begin(scenario.device());
-    ScenarioRun run = new ScenarioRun(scenario, Version.text(), event -> offer(delivery, event));
+    Deliveries.Begun begun = deliveries.begin(scenario.device());
+    console.remark(begun.remark());
+    RunDelivery delivery = begun.delivery();
+    ScenarioRun run =
+        new ScenarioRun(
+            scenario,
+            Version.text(),
+            begun.memory(),
+            (event, memory) -> offer(delivery, event, memory));
     RunResult result =
         run.toEnd(
             millis -> console.progress().show(scenario.title(), millis, scenario.durationMillis()));
@@ -53,8 +62,8 @@ final class OneRun {
     return seen.complete() ? ExitCode.HELD : ExitCode.SURROUNDINGS;
   }
 
-  private void offer(RunDelivery delivery, CycleEvent event) {
-    delivery.offer(outgoing(event));
+  private void offer(RunDelivery delivery, CycleEvent event, HostMemory memory) {
+    delivery.offer(outgoing(event), HostMemoryForm.write(memory));
     if (watch.take(event)) {
       delivery.status(watch.status());
     }

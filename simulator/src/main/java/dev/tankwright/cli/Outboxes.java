@@ -2,7 +2,6 @@ package dev.tankwright.cli;
 
 import dev.tankwright.events.outbox.Outbox;
 import dev.tankwright.events.outbox.OutboxException;
-import dev.tankwright.events.outbox.OutboxHealth;
 import dev.tankwright.events.outbox.OutboxSettings;
 import java.io.File;
 import java.io.IOException;
@@ -13,7 +12,7 @@ import java.time.InstantSource;
 import java.util.Comparator;
 import java.util.stream.Stream;
 
-/** Opens an outbox for each run: the named file, or a temporary one of its own. */
+/** Opens an outbox for each run: the named file, or a temporary one of its own. One thread. */
 final class Outboxes implements AutoCloseable {
   // where SQLite's library is unpacked; its own place for that is left behind by a halt
   private static final String LIBRARY_FOLDER = "org.sqlite.tmpdir";
@@ -49,18 +48,14 @@ final class Outboxes implements AutoCloseable {
     return named != null;
   }
 
-  /** An empty outbox for the next run, which is a new life of its device. */
+  /** The outbox of the next run: the named file, or a new one. */
   Outbox next() throws BadInputException {
-    Path file = named == null ? temporary.resolve("outbox-" + ++opened + ".db") : named;
-    Outbox outbox = openFile(file);
-    OutboxHealth health = outbox.health();
-    if (health.committed() > 0) {
-      outbox.close();
-      throw new BadInputException(
-          "tankwright: --outbox: %s holds %d events of an earlier run, %d of them still owed; a run is a new life of its device: give a new file, and send what is owed by 'tankwright deliver'"
-              .formatted(file, health.committed(), health.committed() - health.acknowledged()));
-    }
-    return outbox;
+    return openFile(named == null ? temporary.resolve("outbox-" + ++opened + ".db") : named);
+  }
+
+  /** A folder that is removed in the end. */
+  Path temporary() {
+    return temporary;
   }
 
   /** Opens a file that may hold events. */

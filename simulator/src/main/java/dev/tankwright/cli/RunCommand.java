@@ -53,8 +53,8 @@ final class RunCommand implements Callable<Integer> {
       names = "--outbox",
       paramLabel = "FILE",
       description =
-          "Keep the events of one scenario in this new file until the broker has acknowledged them;"
-              + " without it they are kept in a temporary one.")
+          "Keep the events of one scenario in this file until the broker has acknowledged them, and"
+              + " go on after those that it holds; without it they are kept in a temporary one.")
   private Path outbox;
 
   @CommandLine.Option(names = "--quiet", description = "Print nothing but failures and errors.")

@@ -11,7 +11,7 @@ interface Kept {
   EventQueue queue();
 
   /** Takes the next event; false if it was refused, which is a loss that {@link #trouble} tells. */
-  boolean add(OutgoingEvent event);
+  boolean add(OutgoingEvent event, byte[] memory);
 
   /** What is wrong, in plain words, or null. */
   String trouble();
@@ -30,7 +30,7 @@ interface Kept {
   /** In memory alone. */
   record InMemory(MemoryQueue queue) implements Kept {
     @Override
-    public boolean add(OutgoingEvent event) {
+    public boolean add(OutgoingEvent event, byte[] memory) {
       queue.add(event);
       return true;
     }
@@ -47,8 +47,8 @@ interface Kept {
   /** In a file. */
   record InOutbox(Outbox queue) implements Kept {
     @Override
-    public boolean add(OutgoingEvent event) {
-      return queue.append(event);
+    public boolean add(OutgoingEvent event, byte[] memory) {
+      return queue.append(event, memory);
     }
 
     @Override

@@ -56,13 +56,13 @@ final class LiveDelivery implements RunDelivery {
   }
 
   @Override
-  public synchronized void offer(OutgoingEvent event) {
+  public synchronized void offer(OutgoingEvent event, byte[] memory) {
     if (closed) {
       throw new IllegalStateException(
           "event " + event.id() + " came after finish(); offer before finishing");
     }
     sent.add(event.id());
-    if (!kept.add(event)) {
+    if (!kept.add(event, memory)) {
       refused = kept.trouble();
     }
   }

@@ -12,7 +12,7 @@ final class NoDelivery implements RunDelivery {
   private volatile boolean finished;
 
   @Override
-  public void offer(OutgoingEvent event) {
+  public void offer(OutgoingEvent event, byte[] memory) {
     if (finished) {
       throw new IllegalStateException("event " + event.id() + " came after finish()");
     }

@@ -19,7 +19,18 @@ public interface RunDelivery {
    *
    * @throws IllegalStateException after {@link #finish}
    */
-  void offer(OutgoingEvent event);
+  default void offer(OutgoingEvent event) {
+    offer(event, null);
+  }
+
+  /**
+   * The same, with what the host knows right after the event; an outbox keeps both together.
+   *
+   * @param memory in a form of the host's own, see {@link
+   *     dev.tankwright.events.outbox.Outbox#append(OutgoingEvent, byte[])}; null for none
+   * @throws IllegalStateException after {@link #finish}
+   */
+  void offer(OutgoingEvent event, byte[] memory);
 
   /** What the device's retained status is to say from now on; returns at once. */
   void status(DeviceStatus status);

@@ -49,7 +49,8 @@ public final class ClosedLoop implements SignalSource {
 
   /**
    * Does something to the bath or to the panel. A key pressed acts in the next scan; without supply
-   * it never acts, for a controller takes what it finds at its first scan for old.
+   * it never acts, for a controller takes what it finds at its first scan for old. A host's clock
+   * that is set is none of the loop's business.
    */
   public void perform(Deed deed) {
     if (deed instanceof Deed.Press press) {

@@ -16,8 +16,18 @@ public sealed interface Deed {
    * @param command what is asked
    * @param recipe set values of {@link Command#START}, {@code null} for every other command
    * @param foilVerdict what the operator saw, with {@link Command#ACKNOWLEDGE} after a foil check
+   * @param operator who starts the cycle, as the facility's systems call them; the host hears it,
+   *     the controller does not; empty where nobody says
+   * @param load what the facility's systems call the load, likewise
    */
-  record Press(Command command, Recipe recipe, FoilVerdict foilVerdict) implements Deed {}
+  record Press(
+      Command command, Recipe recipe, FoilVerdict foilVerdict, String operator, String load)
+      implements Deed {
+    /** A key pressed by nobody in particular. */
+    public Press(Command command, Recipe recipe, FoilVerdict foilVerdict) {
+      this(command, recipe, foilVerdict, "", "");
+    }
+  }
 
   /**
    * The lid is moved.
@@ -64,6 +74,24 @@ public sealed interface Deed {
     public CutPower {
       if (forMillis <= 0) {
         throw new IllegalArgumentException("the power cannot be cut for " + forMillis + " ms");
+      }
+    }
+  }
+
+  /**
+   * The clock of the device's host is set. The controller has no clock, so nothing else changes.
+   *
+   * @param byMillis how far, ms; below 0 sets it back; not 0
+   */
+  record SetClock(long byMillis) implements Deed {
+    /**
+     * Checks the step.
+     *
+     * @throws IllegalArgumentException if it is 0
+     */
+    public SetClock {
+      if (byMillis == 0) {
+        throw new IllegalArgumentException("a clock that is set by 0 ms is not set");
       }
     }
   }

@@ -17,9 +17,29 @@ import java.util.OptionalLong;
 /** Reads what an entry of the timeline does. */
 final class DeedReader {
   static final List<String> DEEDS =
-      List.of("command", "lid", "break", "mend", "fill", "basket", "cut-power", "force", "release");
+      List.of(
+          "command",
+          "lid",
+          "break",
+          "mend",
+          "fill",
+          "basket",
+          "cut-power",
+          "set-clock",
+          "force",
+          "release");
   private static final List<String> RECIPE =
-      List.of("programme", "setpoint", "degas", "clean", "chemistry", "chemistry-maximum");
+      List.of(
+          "programme",
+          "setpoint",
+          "degas",
+          "clean",
+          "chemistry",
+          "chemistry-maximum",
+          "operator",
+          "load");
+  static final int LONGEST_REFERENCE = 128;
+  private static final long FARTHEST_MILLIS = ScenarioReader.LONGEST_MILLIS;
   static final List<Command> COMMANDS = List.copyOf(EnumSet.complementOf(EnumSet.of(Command.NONE)));
   private static final List<FoilVerdict> FOILS = List.of(FoilVerdict.MARKED, FoilVerdict.UNMARKED);
   private static final List<String> FOIL_WORDS = FOILS.stream().map(FoilVerdict::name).toList();
@@ -71,6 +91,7 @@ final class DeedReader {
       case "basket" -> basket(fields);
       case "foil" -> foil(fields);
       case "cut-power" -> cutPower(fields);
+      case "set-clock" -> setClock(fields);
       case "break" -> breaks.read(fields);
       case "force" -> forces.force(fields);
       case "release" -> forces.release(fields);
@@ -109,10 +130,31 @@ final class DeedReader {
     }
     if (command.get() == Command.START) {
       Optional<Recipe> recipe = recipes.read(fields);
-      return recipe.map(r -> new Deed.Press(Command.START, r, FoilVerdict.NONE));
+      String operator = reference(fields, "operator");
+      String load = reference(fields, "load");
+      return recipe.map(r -> new Deed.Press(Command.START, r, FoilVerdict.NONE, operator, load));
     }
     RECIPE.forEach(key -> fields.refuse(key, "goes only with 'command: START'"));
     return Optional.of(new Deed.Press(command.get(), null, foil.orElse(FoilVerdict.NONE)));
+  }
+
+  private String reference(Fields fields, String key) {
+    return fields.text(key).flatMap(t -> values.line(t, key, LONGEST_REFERENCE)).orElse("");
+  }
+
+  private Optional<Deed> setClock(Fields fields) {
+    Optional<YamlNode.Text> text = fields.text("set-clock");
+    OptionalLong by =
+        text.isPresent()
+            ? values.millis(text.get(), "set-clock", -FARTHEST_MILLIS, FARTHEST_MILLIS)
+            : OptionalLong.empty();
+    if (by.isPresent() && by.getAsLong() == 0) {
+      problems.add(
+          text.get().place(),
+          "set-clock is 0; give how far the clock is set: -1 h back, 5 min ahead");
+      return Optional.empty();
+    }
+    return by.isPresent() ? Optional.of(new Deed.SetClock(by.getAsLong())) : Optional.empty();
   }
 
   private Optional<Deed> lid(Fields fields) {

@@ -28,6 +28,11 @@ final class DeedText {
       return "foil hung";
     } else if (deed instanceof Deed.CutPower cut) {
       return "power cut for " + Plain.duration(cut.forMillis());
+    } else if (deed instanceof Deed.SetClock set) {
+      return "clock set "
+          + (set.byMillis() < 0 ? "back" : "ahead")
+          + " by "
+          + Plain.duration(Math.abs(set.byMillis()));
     } else if (deed instanceof Deed.Break broken) {
       return broken(broken);
     } else if (deed instanceof Deed.Mend mended) {
@@ -72,7 +77,9 @@ final class DeedText {
 
   private static String press(Deed.Press press) {
     if (press.recipe() != null) {
-      return press.command() + " " + recipe(press.recipe());
+      String by = press.operator().isEmpty() ? "" : " by " + press.operator();
+      String load = press.load().isEmpty() ? "" : ", load " + press.load();
+      return press.command() + " " + recipe(press.recipe()) + by + load;
     }
     boolean silent = press.foilVerdict() == null || press.foilVerdict() == FoilVerdict.NONE;
     return silent ? press.command().name() : press.command() + ", foil " + press.foilVerdict();

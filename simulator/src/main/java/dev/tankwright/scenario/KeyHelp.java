@@ -68,9 +68,12 @@ final class KeyHelp {
     ENTRY.put("clean", "Cleaning time");
     ENTRY.put("chemistry", "What the operator says of the chemistry");
     ENTRY.put("chemistry-maximum", STOCK.get("chemistry-maximum"));
+    ENTRY.put("operator", "Who starts the cycle, for the events; the controller does not know");
+    ENTRY.put("load", "What the facility calls the load, for the events");
     ENTRY.put("foil", "hang, or the verdict on the foil with ACKNOWLEDGE");
     ENTRY.put("basket", "How the basket is moved");
     ENTRY.put("cut-power", "How long the whole device loses its power");
+    ENTRY.put("set-clock", "How far the host's clock is set, back with a minus");
     ENTRY.put("lid", "Where the lid is moved to");
     ENTRY.put("break", "Part that breaks");
     ENTRY.put("size", "By how much it breaks");

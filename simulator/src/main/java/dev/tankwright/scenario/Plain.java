@@ -34,6 +34,9 @@ public final class Plain {
 
   /** A given time as a person would write it: {@code 20 ms}, {@code 90 s}, {@code 60 min}. */
   public static String duration(long millis) {
+    if (millis < 0) {
+      return "-" + duration(-millis);
+    }
     if (millis % HOUR == 0 && millis >= 2 * HOUR) {
       return millis / HOUR + " h";
     }

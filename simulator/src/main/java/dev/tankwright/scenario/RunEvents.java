@@ -10,8 +10,9 @@ import dev.tankwright.events.LoadReference;
 import dev.tankwright.loop.ClosedLoop;
 import dev.tankwright.loop.Deed;
 import dev.tankwright.plant.Plant;
+import java.time.Instant;
 import java.util.Optional;
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 
 /**
  * Composes the events of one run over all its power-ups: each has its own uptime, and the sequence
@@ -28,12 +29,25 @@ final class RunEvents {
   private final EventComposer composer;
   private int powerUp;
   private long darkSince;
+  private long clockMillis;
+  private long clockStep;
 
-  RunEvents(Scenario scenario, String version, ClosedLoop loop, Consumer<CycleEvent> sink) {
+  /**
+   * Makes a composer for one run.
+   *
+   * @param memory what the host knows from before the run; {@link HostMemory#NEW} for a new device
+   * @param sink takes every event, and what the host knows right after it
+   */
+  RunEvents(
+      Scenario scenario,
+      String version,
+      ClosedLoop loop,
+      HostMemory memory,
+      BiConsumer<CycleEvent, HostMemory> sink) {
     this.scenario = scenario;
     this.version = version;
     this.loop = loop;
-    composer = new EventComposer(HostMemory.NEW, sink);
+    composer = new EventComposer(memory, event -> sink.accept(event, memory()));
   }
 
   /** Learns what the host knows of a command that is given now and the controller is not told. */
@@ -43,7 +57,15 @@ final class RunEvents {
     }
     if (press.recipe() != null) {
       composer.expect(press.recipe());
-      composer.expect(new LoadReference("", scenario.contents().load()));
+      String load = press.load().isEmpty() ? scenario.contents().load() : press.load();
+      composer.expect(new LoadReference(press.operator(), load));
+    }
+  }
+
+  /** The host's clock is set; without supply the host is dark too, and nothing happens. */
+  void setClock(Deed.SetClock set) {
+    if (loop.isSupplied()) {
+      clockStep += set.byMillis();
     }
   }
 
@@ -55,6 +77,11 @@ final class RunEvents {
     }
     if (loop.isSupplied()) {
       darkSince = loop.millis() + Plant.STEP_MILLIS;
+      if (clockStep != 0) {
+        clockMillis += clockStep;
+        clockStep = 0;
+        composer.clockSet(clock(), loop.controller().uptimeMs());
+      }
     }
     boolean news = !loop.controller().notices().isEmpty();
     loop.judge(composer);
@@ -68,10 +95,20 @@ final class RunEvents {
     return composer.lastRecord();
   }
 
+  /** What the host knows now. */
+  private HostMemory memory() {
+    return composer.memory();
+  }
+
+  private Instant clock() {
+    return scenario.clock().plusMillis(clockMillis + loop.millis());
+  }
+
   private void powerUp() {
-    EventOrigin origin =
-        new EventOrigin(
-            scenario.device(), scenario.clock().plusMillis(loop.millis()), version, true);
+    if (!loop.loaded().isTaken()) {
+      loop.controller().cyclesBefore(composer.memory().cycles());
+    }
+    EventOrigin origin = new EventOrigin(scenario.device(), clock(), version, true);
     int secondsOff = (int) ((loop.millis() - darkSince) / MILLIS_PER_SECOND);
     composer.powerUp(origin, loop.controller().cycleTally(), loop.loaded(), secondsOff);
   }

@@ -3,12 +3,14 @@ package dev.tankwright.scenario;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.events.CycleEvent;
 import dev.tankwright.events.CycleRecord;
+import dev.tankwright.events.HostMemory;
 import dev.tankwright.loop.ClosedLoop;
 import dev.tankwright.loop.Deed;
 import dev.tankwright.loop.Trace;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 
@@ -22,7 +24,7 @@ public final class ScenarioRun {
 
   private final Scenario scenario;
   private final String version;
-  private final Consumer<CycleEvent> events;
+  private final BiConsumer<CycleEvent, HostMemory> events;
   private final ClosedLoop loop;
   private final Timeline timeline;
   private final RequirementWatch[] watches;
@@ -38,6 +40,22 @@ public final class ScenarioRun {
    * @param events takes every event of the controller as it comes to be
    */
   public ScenarioRun(Scenario scenario, String version, Consumer<CycleEvent> events) {
+    this(scenario, version, HostMemory.NEW, (event, memory) -> events.accept(event));
+  }
+
+  /**
+   * Makes a run whose events go on after others of the same device. The board itself is as new:
+   * what the scenario says of the bath is all that is true at the start.
+   *
+   * @param memory what the device's host knew after its last event
+   * @param events takes every event of the controller as it comes to be, and what the host knows
+   *     right after it
+   */
+  public ScenarioRun(
+      Scenario scenario,
+      String version,
+      HostMemory memory,
+      BiConsumer<CycleEvent, HostMemory> events) {
     this.scenario = scenario;
     this.version = version;
     this.events = events;
@@ -45,7 +63,7 @@ public final class ScenarioRun {
     timeline = new Timeline(scenario.timeline());
     watches =
         scenario.requirements().stream().map(Requirement::watch).toArray(RequirementWatch[]::new);
-    composed = new RunEvents(scenario, version, loop, this::take);
+    composed = new RunEvents(scenario, version, loop, memory, this::take);
     String contents = scenario.contents().toString();
     if (!contents.isEmpty()) {
       marks.add(new Mark(0, Mark.Kind.DEED, contents));
@@ -86,13 +104,15 @@ public final class ScenarioRun {
     marks.add(new Mark(loop.millis(), Mark.Kind.DEED, entry.text()));
     if (entry.deed() instanceof Deed.Press press) {
       composed.expect(press);
+    } else if (entry.deed() instanceof Deed.SetClock set) {
+      composed.setClock(set);
     }
     loop.perform(entry.deed());
   }
 
-  private void take(CycleEvent event) {
+  private void take(CycleEvent event, HostMemory known) {
     EventMarks.of(event, loop.millis()).ifPresent(marks::add);
-    events.accept(event);
+    events.accept(event, known);
   }
 
   private RunResult result() {

@@ -17,7 +17,15 @@ import java.util.Map;
 /** The schema of an entry of the timeline. */
 final class SchemaEntry {
   private static final List<String> WITH_START =
-      List.of("programme", "setpoint", "degas", "clean", "chemistry", "chemistry-maximum");
+      List.of(
+          "programme",
+          "setpoint",
+          "degas",
+          "clean",
+          "chemistry",
+          "chemistry-maximum",
+          "operator",
+          "load");
 
   private SchemaEntry() {}
 
@@ -68,10 +76,20 @@ final class SchemaEntry {
     return switch (key) {
       case "name" -> SchemaNode.line(TimelineReader.LONGEST_NAME);
       case "from" -> SchemaNode.line(TimelineReader.LONGEST_NAME);
+      case "operator", "load" -> SchemaNode.line(DeedReader.LONGEST_REFERENCE);
       case "on" -> SchemaNode.words(names(Phase.values()));
       case "when" -> SchemaNode.ref("condition");
       case "times" -> SchemaNode.whole(1, MomentReader.MOST_TIMES);
-      case "at", "after", "then", "every", "until", "degas", "clean", "cut-power", "for" ->
+      case "at",
+          "after",
+          "then",
+          "every",
+          "until",
+          "degas",
+          "clean",
+          "cut-power",
+          "set-clock",
+          "for" ->
           SchemaNode.ref("time");
       case "setpoint", "chemistry-maximum", "temperature" -> SchemaNode.ref("temperature");
       case "fill" -> SchemaNode.ref("volume");

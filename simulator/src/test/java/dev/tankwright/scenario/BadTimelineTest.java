@@ -101,7 +101,19 @@ class BadTimelineTest {
             "    lid: open\n",
             "",
             "17:5: this entry does nothing; give it one of command, lid, break, mend, fill, basket,"
-                + " cut-power, force, release, foil"),
+                + " cut-power, set-clock, force, release, foil"),
+        change(
+            "    lid: open\n",
+            "    set-clock: 0 s\n",
+            "19:16: set-clock is 0; give how far the clock is set: -1 h back, 5 min ahead"),
+        change(
+            "    lid: open\n",
+            "    set-clock: -25 h\n",
+            "19:16: set-clock is -25 h; it must lie from -24 h to 24 h"),
+        change(
+            "    lid: open\n",
+            "    lid: open\n    operator: op-7\n",
+            "20:5: 'operator' goes only with 'command: START'"),
         change(
             "    lid: open\n",
             "    cut-power: 5 ms\n",

@@ -29,6 +29,8 @@ class DeedTextTest {
     assertEquals(
         "memory-cut-short breaks, size 8", DeedText.of(new Deed.Break(PartFault.MEMORY_CUT_SHORT)));
     assertEquals("power cut for 3 s", DeedText.of(new Deed.CutPower(3_000)));
+    assertEquals("clock set back by 60 min", DeedText.of(new Deed.SetClock(-3_600_000)));
+    assertEquals("clock set ahead by 5 s", DeedText.of(new Deed.SetClock(5_000)));
     assertEquals("mains-cut is mended", DeedText.of(new Deed.Mend(PartFault.MAINS_CUT)));
   }
 

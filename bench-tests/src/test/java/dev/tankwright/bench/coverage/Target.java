@@ -61,7 +61,10 @@ record Target(Kind kind, String name) {
     } else if (deed instanceof Deed.Force force) {
       return force.values().stream().map(v -> new Target(Kind.PIN, v.pin().key())).toList();
     }
-    return List.of(new Target(Kind.DEED, deedName(deed)));
+    // A host's clock shows in no signal, so nothing could be said of its effect.
+    return deed instanceof Deed.SetClock
+        ? List.of()
+        : List.of(new Target(Kind.DEED, deedName(deed)));
   }
 
   private static String deedName(Deed deed) {

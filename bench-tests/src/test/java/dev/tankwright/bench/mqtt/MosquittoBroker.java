@@ -65,8 +65,13 @@ class MosquittoBroker implements BeforeEachCallback, AfterEachCallback {
    * A broker that keeps what it has acknowledged over a crash, and drops nothing for a slow reader.
    */
   static MosquittoBroker lasting() {
+    return lasting("topic readwrite #");
+  }
+
+  /** The same with a list of permissions. */
+  static MosquittoBroker lasting(String permissions) {
     return new MosquittoBroker(
-        "topic readwrite #",
+        permissions,
         List.of(
             "persistence true",
             "persistence_location DIR/",

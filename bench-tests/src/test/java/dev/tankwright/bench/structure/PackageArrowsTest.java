@@ -70,6 +70,8 @@ class PackageArrowsTest {
           Map.entry("junit..", List.of("scenario..")),
           Map.entry("delivery..", List.of("events..")),
           Map.entry(
+              "fleet..", List.of("controller..", "plant..", "loop..", "events..", "scenario..")),
+          Map.entry(
               "report..",
               List.of(
                   "controller..",
@@ -216,6 +218,7 @@ class PackageArrowsTest {
             "timeline..",
             "junit..",
             "delivery..",
+            "fleet..",
             "report..",
             "cli..");
     assertTrue(order.containsAll(MAY_LEAN_ON.keySet()));

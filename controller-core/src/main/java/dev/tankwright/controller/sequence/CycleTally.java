@@ -72,6 +72,11 @@ public final class CycleTally {
     stretchMeasured = false;
   }
 
+  /** The next cycle's number follows the given one. */
+  public void countFrom(int last) {
+    number = last;
+  }
+
   void interrupted() {
     interruptions++;
   }

@@ -145,16 +145,32 @@ public final class Outbox implements EventQueue, AutoCloseable {
    * @throws IllegalStateException after {@link #close}
    */
   public boolean append(OutgoingEvent event) {
+    return append(event, null);
+  }
+
+  /**
+   * The same, with what the host knows right after the event. It is committed together with the
+   * event, so that neither can be newer than the other, and {@link #memory} gives it back.
+   *
+   * @param memory the host's memory in a form of its own; not copied, so leave it alone; null for
+   *     none, which then stands in for any before
+   */
+  public boolean append(OutgoingEvent event, byte[] memory) {
     if (closed.get()) {
       throw new IllegalStateException(
           "event " + event.id() + " came after the outbox was closed; append before closing");
     }
-    return waiting.offer(event);
+    return waiting.offer(new Noted(event, memory));
   }
 
   /** True when {@link #append} would take at least one more event. */
   public boolean hasRoom() {
     return waiting.hasRoom();
+  }
+
+  /** Where it is kept. */
+  Path file() {
+    return file;
   }
 
   /** How often this outbox has been opened, this time included: the number of the session. */
@@ -167,6 +183,18 @@ public final class Outbox implements EventQueue, AutoCloseable {
     try {
       long row = writer.committed();
       return row == 0 ? Optional.empty() : reader.at(row).map(EventQueue.Entry::event);
+    } catch (SQLException e) {
+      throw unusable(file, e);
+    }
+  }
+
+  /**
+   * What the host knew right after the last committed event; empty where it gave nothing with it.
+   * Stands still only while nothing waits, as right after opening.
+   */
+  public Optional<byte[]> memory() throws OutboxException {
+    try {
+      return reader.remembered();
     } catch (SQLException e) {
       throw unusable(file, e);
     }

@@ -69,6 +69,10 @@ final class OutboxDatabase implements AutoCloseable {
     if (empty) {
       create();
     }
+    // an outbox that was made before hosts kept anything in theirs goes on as one without
+    run(
+        "CREATE TABLE IF NOT EXISTS host"
+            + " (key INTEGER PRIMARY KEY CHECK (key = 1), memory BLOB NOT NULL)");
   }
 
   private void create() throws SQLException {
@@ -89,14 +93,14 @@ final class OutboxDatabase implements AutoCloseable {
   }
 
   /** Adds events, of which the first gets the given row. Part of the open transaction. */
-  void insert(long firstRow, List<OutgoingEvent> events, long committedMillis) throws SQLException {
+  void insert(long firstRow, List<Noted> events, long committedMillis) throws SQLException {
     try (PreparedStatement insert =
         connection.prepareStatement("INSERT INTO event VALUES (?, ?, ?, ?)")) {
       long row = firstRow;
-      for (OutgoingEvent event : events) {
+      for (Noted noted : events) {
         insert.setLong(1, row);
-        insert.setString(2, event.id());
-        insert.setBytes(3, event.payload());
+        insert.setString(2, noted.event().id());
+        insert.setBytes(3, noted.event().payload());
         insert.setLong(4, committedMillis);
         insert.executeUpdate();
         row++;
@@ -122,6 +126,27 @@ final class OutboxDatabase implements AutoCloseable {
       try (ResultSet found = query.executeQuery()) {
         return found.next() ? found.getLong(1) : otherwise;
       }
+    }
+  }
+
+  /** Keeps what the host knows after the last event; null for nothing. In the open transaction. */
+  void remember(byte[] memory) throws SQLException {
+    if (memory == null) {
+      run("DELETE FROM host");
+      return;
+    }
+    try (PreparedStatement upsert =
+        connection.prepareStatement("INSERT OR REPLACE INTO host VALUES (1, ?)")) {
+      upsert.setBytes(1, memory);
+      upsert.executeUpdate();
+    }
+  }
+
+  /** What the host knew after the last event, or null. */
+  byte[] remembered() throws SQLException {
+    try (Statement statement = connection.createStatement();
+        ResultSet found = statement.executeQuery("SELECT memory FROM host")) {
+      return found.next() ? found.getBytes(1) : null;
     }
   }
 

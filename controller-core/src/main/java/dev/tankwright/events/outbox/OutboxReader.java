@@ -33,6 +33,11 @@ final class OutboxReader {
     return first == null || first.row() != row ? Optional.empty() : Optional.of(first);
   }
 
+  /** What the host knew after the last event; empty where it kept nothing. */
+  synchronized Optional<byte[]> remembered() throws SQLException {
+    return closed ? Optional.empty() : Optional.ofNullable(database.remembered());
+  }
+
   synchronized void close() {
     closed = true;
     ahead.clear();

@@ -1,6 +1,5 @@
 package dev.tankwright.events.outbox;
 
-import dev.tankwright.events.mqtt.OutgoingEvent;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.time.InstantSource;
@@ -114,7 +113,7 @@ final class OutboxWriter implements Runnable {
   private void turn() throws InterruptedException {
     boolean owesMark = acknowledged.mark() > saved;
     Duration patience = owesMark ? ACKNOWLEDGE_WITHIN : IDLE;
-    List<OutgoingEvent> group =
+    List<Noted> group =
         waiting.first(
             most, patience, most < settings.groupEvents() ? Duration.ZERO : settings.groupWait());
     if (!group.isEmpty()) {
@@ -127,13 +126,14 @@ final class OutboxWriter implements Runnable {
     }
   }
 
-  private void write(List<OutgoingEvent> group) throws InterruptedException {
+  private void write(List<Noted> group) throws InterruptedException {
     long mark = acknowledged.mark();
     long first = committed + 1;
     try {
       database.begin();
       database.insert(first, group, wallClock.millis());
       database.keep(Outbox.ACKNOWLEDGED, mark);
+      database.remember(group.get(group.size() - 1).memory());
       database.commit();
     } catch (SQLException e) {
       database.rollback();

@@ -1,7 +1,6 @@
 package dev.tankwright.events.outbox;
 
 import dev.tankwright.events.mqtt.EventQueue;
-import dev.tankwright.events.mqtt.OutgoingEvent;
 import java.util.List;
 
 /**
@@ -13,10 +12,10 @@ final class Recent {
 
   private final EventQueue.Entry[] ring = new EventQueue.Entry[ROOM];
 
-  synchronized void add(long firstRow, List<OutgoingEvent> events) {
+  synchronized void add(long firstRow, List<Noted> events) {
     long row = firstRow;
-    for (OutgoingEvent event : events) {
-      ring[(int) (row % ROOM)] = new EventQueue.Entry(row, event);
+    for (Noted noted : events) {
+      ring[(int) (row % ROOM)] = new EventQueue.Entry(row, noted.event());
       row++;
     }
   }

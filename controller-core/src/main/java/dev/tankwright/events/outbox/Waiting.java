@@ -1,6 +1,5 @@
 package dev.tankwright.events.outbox;
 
-import dev.tankwright.events.mqtt.OutgoingEvent;
 import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.List;
@@ -11,7 +10,7 @@ import java.util.concurrent.locks.ReentrantLock;
 final class Waiting {
   private final ReentrantLock lock = new ReentrantLock();
   private final Condition changed = lock.newCondition();
-  private final ArrayDeque<OutgoingEvent> events = new ArrayDeque<>();
+  private final ArrayDeque<Noted> events = new ArrayDeque<>();
   private final int room;
   private boolean woken;
   private long refused;
@@ -21,7 +20,7 @@ final class Waiting {
   }
 
   /** Takes one more and returns at once; false if there is no room. */
-  boolean offer(OutgoingEvent event) {
+  boolean offer(Noted event) {
     lock.lock();
     try {
       if (events.size() >= room) {
@@ -43,7 +42,7 @@ final class Waiting {
    * @param idle how long to wait for the first; {@link #wake} ends that early
    * @param gather how long to wait for more once there is one
    */
-  List<OutgoingEvent> first(int most, Duration idle, Duration gather) throws InterruptedException {
+  List<Noted> first(int most, Duration idle, Duration gather) throws InterruptedException {
     lock.lock();
     try {
       await(1, idle.toNanos());
@@ -110,7 +109,7 @@ final class Waiting {
   List<String> ids() {
     lock.lock();
     try {
-      return events.stream().map(OutgoingEvent::id).toList();
+      return events.stream().map(noted -> noted.event().id()).toList();
     } finally {
       lock.unlock();
     }

@@ -1,0 +1,75 @@
+package dev.tankwright.cli;
+
+import dev.tankwright.fleet.FleetMoment;
+import dev.tankwright.fleet.FleetSettings;
+import java.io.PrintWriter;
+import java.util.Locale;
+import java.util.function.LongSupplier;
+
+/**
+ * Tells how a fleet fares: on a terminal in one line that is written over, elsewhere in a line now
+ * and then. Rates are those since it told something last.
+ */
+final class FleetProgress {
+  private static final double NANOS_PER_SECOND = 1e9;
+  private static final long ON_TERMINAL = 500_000_000L;
+  private static final long ELSEWHERE = 10_000_000_000L;
+
+  private final Progress line;
+  private final PrintWriter pipe;
+  private final int devices;
+  private final LongSupplier nanoTime;
+  private long last;
+  private long committed;
+  private long acknowledged;
+
+  /**
+   * Begins to count.
+   *
+   * @param line the line of a terminal; silent where there is none
+   * @param pipe where to write lines instead; {@code null} for nowhere
+   */
+  FleetProgress(Progress line, PrintWriter pipe, FleetSettings settings, LongSupplier nanoTime) {
+    this.line = line;
+    this.pipe = pipe;
+    devices = settings.devices();
+    this.nanoTime = nanoTime;
+    last = nanoTime.getAsLong();
+  }
+
+  /** Says something when it is time. */
+  void tick(FleetMoment moment) {
+    long now = nanoTime.getAsLong();
+    if (now - last < (pipe == null ? ON_TERMINAL : ELSEWHERE)) {
+      return;
+    }
+    String text = "fleet: " + text(moment, (now - last) / NANOS_PER_SECOND);
+    last = now;
+    committed = moment.committed();
+    acknowledged = moment.acknowledged();
+    line.say(text);
+    if (pipe != null) {
+      pipe.println(text);
+      pipe.flush();
+    }
+  }
+
+  /**
+   * For example {@code 2026-03-02 10:45, 181 of 200 online, 2 ended; 410 events/s committed, 409/s
+   * acknowledged, 3 waiting}.
+   *
+   * @param seconds how long ago the last one was
+   */
+  String text(FleetMoment moment, double seconds) {
+    return String.format(
+        Locale.ROOT,
+        "%s, %d of %d online, %d ended; %.0f events/s committed, %.0f/s acknowledged, %d waiting",
+        FleetText.timeOfDay(moment.date(), moment.dayMillis()),
+        moment.online(),
+        devices,
+        moment.ended(),
+        (moment.committed() - committed) / seconds,
+        (moment.acknowledged() - acknowledged) / seconds,
+        moment.waiting());
+  }
+}
