@@ -15,6 +15,8 @@ import picocli.CommandLine;
       RunCommand.class,
       ReportCommand.class,
       DeliverCommand.class,
+      RecordCommand.class,
+      CyclesCommand.class,
       LintCommand.class,
       CampaignCommand.class,
       MergeCommand.class,

@@ -4,25 +4,16 @@ import dev.tankwright.events.outbox.Outbox;
 import dev.tankwright.events.outbox.OutboxException;
 import dev.tankwright.events.outbox.OutboxHealth;
 import dev.tankwright.events.outbox.OutboxSettings;
-import java.io.File;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
-import java.util.Comparator;
-import java.util.stream.Stream;
 
 /** Opens an outbox for each run: the named file, or a temporary one of its own. */
 final class Outboxes implements AutoCloseable {
-  // where SQLite's library is unpacked; its own place for that is left behind by a halt
-  private static final String LIBRARY_FOLDER = "org.sqlite.tmpdir";
-
   private final Path named;
-  private final Path temporary;
+  private final NativeFolder temporary;
   private int opened;
 
-  private Outboxes(Path named, Path temporary) {
+  private Outboxes(Path named, NativeFolder temporary) {
     this.named = named;
     this.temporary = temporary;
   }
@@ -33,15 +24,7 @@ final class Outboxes implements AutoCloseable {
    * @param named the file to keep, or null for temporary ones
    */
   static Outboxes open(Path named) {
-    try {
-      Path temporary = Files.createTempDirectory("tankwright");
-      if (System.getProperty(LIBRARY_FOLDER) == null) {
-        System.setProperty(LIBRARY_FOLDER, temporary.toString());
-      }
-      return new Outboxes(named, temporary);
-    } catch (IOException e) {
-      throw new UncheckedIOException("no temporary folder can be made", e);
-    }
+    return new Outboxes(named, NativeFolder.open());
   }
 
   /** True when what is kept outlives the run. */
@@ -51,7 +34,7 @@ final class Outboxes implements AutoCloseable {
 
   /** An empty outbox for the next run, which is a new life of its device. */
   Outbox next() throws BadInputException {
-    Path file = named == null ? temporary.resolve("outbox-" + ++opened + ".db") : named;
+    Path file = named == null ? temporary.path().resolve("outbox-" + ++opened + ".db") : named;
     Outbox outbox = openFile(file);
     OutboxHealth health = outbox.health();
     if (health.committed() > 0) {
@@ -75,10 +58,6 @@ final class Outboxes implements AutoCloseable {
   /** Removes what was temporary. */
   @Override
   public void close() {
-    try (Stream<Path> files = Files.walk(temporary)) {
-      files.sorted(Comparator.reverseOrder()).map(Path::toFile).forEach(File::delete);
-    } catch (IOException e) {
-      throw new UncheckedIOException(temporary + " cannot be removed", e);
-    }
+    temporary.close();
   }
 }
