@@ -41,7 +41,8 @@ final class DatabaseOptions {
   Database database(Map<String, String> environment) throws BadInputException {
     try {
       if (PostgresDatabase.isMeant(database)) {
-        return PostgresDatabase.of(database, credentials(environment.get(PASSWORD)));
+        return PostgresDatabase.of(
+            database, Optional.ofNullable(user), credentials(environment.get(PASSWORD)));
       }
       if (user != null || passwordFile != null) {
         throw new IllegalArgumentException(

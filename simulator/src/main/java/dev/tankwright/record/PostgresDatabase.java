@@ -47,10 +47,13 @@ public final class PostgresDatabase implements Database {
   /**
    * Reads a URL.
    *
+   * @param user a user who needs no password, or has it elsewhere
+   * @param credentials a user with a password, who goes before that one
    * @throws IllegalArgumentException if it is none of PostgreSQL or holds a password; the message
    *     does not repeat what may hold one
    */
-  public static PostgresDatabase of(String url, Optional<Credentials> credentials) {
+  public static PostgresDatabase of(
+      String url, Optional<String> user, Optional<Credentials> credentials) {
     Matcher parts = URL.matcher(url);
     if (!parts.matches()) {
       throw new IllegalArgumentException("this is no JDBC URL of PostgreSQL" + RIGHT);
@@ -63,6 +66,7 @@ public final class PostgresDatabase implements Database {
     }
     String place = "jdbc:postgresql://" + parts.group(1) + "/" + parts.group(2);
     PostgresDatabase database = new PostgresDatabase(url, "the database " + place);
+    user.ifPresent(name -> database.properties.setProperty("user", name));
     database.set(parts.group(1), names, credentials);
     return database;
   }

@@ -60,7 +60,7 @@ class EventStoreTest {
     } else {
       String url = SERVER.newDatabase();
       Credentials credentials = Credentials.of(PostgresServer.USER, PostgresServer.PASSWORD);
-      database = PostgresDatabase.of(url, Optional.of(credentials));
+      database = PostgresDatabase.of(url, Optional.empty(), Optional.of(credentials));
       store = store();
       rows = RecordedRows.of(url);
     }

@@ -66,8 +66,7 @@ class KilledRecorderTest {
   private RecorderProcess recorder(String database) throws Exception {
     List<String> user =
         database.startsWith("jdbc:") ? List.of("--db-user", PostgresServer.USER) : List.of();
-    return RecorderProcess.start(
-        folder, broker.uri(), database, List.of(), user.toArray(String[]::new));
+    return RecorderProcess.start(folder, broker.uri(), database, user.toArray(String[]::new));
   }
 
   private void killOften(int kills, String database, RecordedRows rows) throws Exception {

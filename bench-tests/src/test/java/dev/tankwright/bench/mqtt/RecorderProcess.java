@@ -27,14 +27,11 @@ final class RecorderProcess implements AutoCloseable {
    * Starts it.
    *
    * @param folder for what it says
-   * @param before what goes before the command, as a limit
    */
-  static RecorderProcess start(
-      Path folder, URI broker, String database, List<String> before, String... more)
+  static RecorderProcess start(Path folder, URI broker, String database, String... more)
       throws IOException {
-    List<String> command = new ArrayList<>(before);
     // A build in the background ignores Ctrl-C, and so would what it starts.
-    command.addAll(List.of("env", "--default-signal=INT"));
+    List<String> command = new ArrayList<>(List.of("env", "--default-signal=INT"));
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto"));
     command.addAll(List.of("-cp", System.getProperty("java.class.path"), Main.class.getName()));
