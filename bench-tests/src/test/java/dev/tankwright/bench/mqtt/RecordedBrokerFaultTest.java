@@ -37,8 +37,14 @@ class RecordedBrokerFaultTest {
         device.awaitDrained();
         // what mosquitto has acknowledged and not yet handed on is its own to lose
         awaitRows(recorder, rows, 100L * round - 50);
-        // without the subscription in its file it would come back without a reader
-        await().atMost(LIMIT).until(() -> holds(kept, "tankwright/+/events"));
+        // Without the subscription in its file it would come back without a reader; and with an
+        // event
+        // in it that is not acknowledged, mosquitto 2.0.11 (seen) loses what is published before
+        // the
+        // reader is back.
+        await()
+            .atMost(LIMIT)
+            .until(() -> holds(kept, "tankwright/+/events") && !holds(kept, "\"specversion\""));
         broker.kill();
         device.happen(50);
         recorder.awaitSaid("was lost");
