@@ -16,6 +16,8 @@ import picocli.CommandLine;
       ReportCommand.class,
       DeliverCommand.class,
       FleetCommand.class,
+      RecordCommand.class,
+      CyclesCommand.class,
       LintCommand.class,
       CampaignCommand.class,
       MergeCommand.class,
@@ -34,10 +36,10 @@ import picocli.CommandLine;
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
-      "0:all requirements held",
-      "1:a requirement failed or was not exercised",
+      "0:all requirements held; what is recorded is whole",
+      "1:a requirement failed or was not exercised; recorded events are missing or altered",
       "2:the input is bad",
-      "3:the surroundings failed: broker unreachable, folder not writable",
+      "3:the surroundings failed: broker or database unreachable, folder not writable",
       "70:a defect of Tankwright itself",
       "130:a campaign or fleet was stopped by a signal; what is finished is kept"
     })

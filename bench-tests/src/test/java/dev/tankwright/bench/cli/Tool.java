@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 
 /** Runs the packaged command as a process of its own, as a user does. */
-final class Tool {
+public final class Tool {
   private static final long LIMIT_SECONDS = 600;
 
   private Tool() {}
@@ -22,14 +22,14 @@ final class Tool {
    * @param out what it printed
    * @param err what it complained
    */
-  record Result(int code, String out, String err) {
-    List<String> errLines() {
+  public record Result(int code, String out, String err) {
+    public List<String> errLines() {
       return err.lines().toList();
     }
   }
 
   /** The repository's root. */
-  static Path root() {
+  public static Path root() {
     return Path.of(System.getProperty("tankwright.root"));
   }
 
@@ -48,7 +48,7 @@ final class Tool {
   /**
    * Runs the command in the given folder and waits for its end; a process that hangs is a failure.
    */
-  static Result run(Path folder, String... args) throws IOException, InterruptedException {
+  public static Result run(Path folder, String... args) throws IOException, InterruptedException {
     File jar = new File(System.getProperty("tankwright.jar"));
     if (!jar.isFile()) {
       throw new IllegalStateException(jar + " is missing; run the tests by 'mvn verify'");

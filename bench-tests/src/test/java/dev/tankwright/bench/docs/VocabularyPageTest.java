@@ -24,6 +24,7 @@ import dev.tankwright.events.Outcome;
 import dev.tankwright.explore.Part;
 import dev.tankwright.loop.Signal;
 import dev.tankwright.plant.PartFault;
+import dev.tankwright.record.FindingKind;
 import dev.tankwright.report.Change;
 import dev.tankwright.report.Spare;
 import dev.tankwright.report.VcdScope;
@@ -70,6 +71,7 @@ class VocabularyPageTest {
         Arguments.of("States of kept memory", names(Loaded.values())),
         Arguments.of("Axes of a campaign", list(Axis.values(), Axis::key)),
         Arguments.of("Outcomes of a case", names(CaseOutcome.values())),
+        Arguments.of("Findings of the recorder", names(FindingKind.values())),
         Arguments.of("Outcomes of a requirement", names(Verdict.Outcome.values())),
         Arguments.of(
             "Changes against an earlier release", list(Change.Kind.values(), Change.Kind::words)),

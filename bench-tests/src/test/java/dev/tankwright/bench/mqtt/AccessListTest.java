@@ -34,7 +34,9 @@ class AccessListTest {
     @Override
     void prepare(Path place) throws IOException {
       Path passwords =
-          Files.writeString(place.resolve("passwords"), "bath-1:one\nbath-2:two\nfacility:three\n");
+          Files.writeString(
+              place.resolve("passwords"),
+              "bath-1:one\nbath-2:two\nfacility:three\nrecorder:four\n");
       new ProcessBuilder("mosquitto_passwd", "-U", passwords.toString()).start().onExit().join();
     }
   }
@@ -99,6 +101,22 @@ class AccessListTest {
       assertTrue(heard.isEmpty(), heard::toString);
       device.disconnect();
       facility.disconnect();
+    }
+  }
+
+  @Test
+  void aRecorderReadsEventsAndNothingElseAndWritesNothing() throws Exception {
+    try (MqttClient recorder = client("recorder", "four");
+        MqttClient device = client("bath-1", "one")) {
+      recorder.subscribe("#", 1, (topic, message) -> heard.add(topic));
+      forge("recorder", "four", "tankwright/bath-1/events");
+      say(device, "tankwright/bath-1/status", "x");
+      say(device, "tankwright/bath-1/events", "x");
+      assertEquals("tankwright/bath-1/events", heard.poll(20, TimeUnit.SECONDS));
+      recorder.unsubscribe("#"); // its answer comes behind whatever the broker had to say
+      assertTrue(heard.isEmpty(), heard::toString);
+      device.disconnect();
+      recorder.disconnect();
     }
   }
 

@@ -7,7 +7,8 @@ import java.nio.file.attribute.PosixFilePermission;
 import java.util.Set;
 
 /**
- * A user name and a password for a broker; never shown by {@link #toString}. Immutable.
+ * A user name and a password for a broker or a database; never shown by {@link #toString}.
+ * Immutable.
  *
  * <p>A password is read from a file or handed over from the environment; there is no way to give it
  * on a command line, where every process of the machine can read it.
@@ -76,7 +77,8 @@ public final class Credentials {
     return user;
   }
 
-  char[] password() {
+  /** A copy of the password, for the library that logs in with it. */
+  public char[] password() {
     return password.toCharArray();
   }
 

@@ -2,7 +2,6 @@ package dev.tankwright.events.outbox;
 
 import dev.tankwright.events.mqtt.EventQueue;
 import dev.tankwright.events.mqtt.OutgoingEvent;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Duration;
@@ -31,7 +30,7 @@ public final class Outbox implements EventQueue, AutoCloseable {
   private static final Duration CLOSE_LIMIT = Duration.ofSeconds(2);
 
   private final Path file;
-  private final OutboxFiles files;
+  private final OwnedFile files;
   private final OutboxDatabase database;
   private final OutboxReader reader;
   private final Waiting waiting;
@@ -46,7 +45,7 @@ public final class Outbox implements EventQueue, AutoCloseable {
   private Outbox(
       Path file,
       OutboxSettings settings,
-      OutboxFiles files,
+      OwnedFile files,
       OutboxDatabase database,
       OutboxReader reader,
       InstantSource wallClock)
@@ -82,7 +81,7 @@ public final class Outbox implements EventQueue, AutoCloseable {
    */
   public static Outbox open(Path file, OutboxSettings settings, InstantSource wallClock)
       throws OutboxException {
-    OutboxFiles files = OutboxFiles.open(file);
+    OwnedFile files = OwnedFile.open("the outbox", file);
     OutboxDatabase database = null;
     OutboxDatabase reading = null;
     try {
@@ -285,7 +284,7 @@ public final class Outbox implements EventQueue, AutoCloseable {
         if (one != null) {
           one.close();
         }
-      } catch (SQLException | IOException e) {
+      } catch (SQLException e) {
         // everything that was committed is safe; the system closes the rest
       } catch (Exception e) {
         throw new IllegalStateException(e);

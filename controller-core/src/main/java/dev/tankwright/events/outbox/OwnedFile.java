@@ -14,32 +14,38 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Set;
 
 /**
- * The files of one outbox: only their owner may read or write them, and only one outbox at a time
- * has them open. The lock is the operating system's, so it ends with the process, however that
- * ends.
+ * A database file and the lock file beside it: only their owner may read or write them, and only
+ * one program at a time has them open. The lock is the operating system's, so it ends with the
+ * process, however that ends.
  */
-final class OutboxFiles implements AutoCloseable {
+public final class OwnedFile implements AutoCloseable {
   private static final Set<PosixFilePermission> OWNER =
       Set.of(PosixFilePermission.OWNER_READ, PosixFilePermission.OWNER_WRITE);
 
   private final FileChannel lockChannel;
 
-  private OutboxFiles(FileChannel lockChannel) {
+  private OwnedFile(FileChannel lockChannel) {
     this.lockChannel = lockChannel;
   }
 
-  /** Makes what is missing, takes other people's rights away, and locks. */
-  static OutboxFiles open(Path database) throws OutboxException {
+  /**
+   * Makes what is missing, takes other people's rights away, and locks.
+   *
+   * @param what the file in messages, as {@code the outbox}
+   * @throws OutboxException if it is in use, is no file, or cannot be made
+   */
+  public static OwnedFile open(String what, Path database) throws OutboxException {
     Path lock = database.resolveSibling(database.getFileName() + ".lock");
     try {
-      restrict(database);
-      restrict(lock);
-      return new OutboxFiles(lock(database, lock));
+      restrict(what, database);
+      restrict(what, lock);
+      return new OwnedFile(lock(what + " " + database, lock));
     } catch (OutboxException e) {
       throw e;
     } catch (IOException e) {
       throw new OutboxException(
-          "the outbox "
+          what
+              + " "
               + database
               + " cannot be opened ("
               + e
@@ -48,13 +54,13 @@ final class OutboxFiles implements AutoCloseable {
     }
   }
 
-  private static void restrict(Path file) throws IOException {
+  private static void restrict(String what, Path file) throws IOException {
     boolean posix = file.getFileSystem().supportedFileAttributeViews().contains("posix");
     try {
       Files.createFile(file, posix ? ownerOnly() : new FileAttribute<?>[0]);
     } catch (FileAlreadyExistsException e) {
       if (!Files.isRegularFile(file)) {
-        throw new OutboxException(file + " is not a file; give one for the outbox", e);
+        throw new OutboxException(file + " is not a file; give one for " + what, e);
       }
     }
     if (posix) {
@@ -66,7 +72,7 @@ final class OutboxFiles implements AutoCloseable {
     return new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(OWNER)};
   }
 
-  private static FileChannel lock(Path database, Path file) throws IOException {
+  private static FileChannel lock(String name, Path file) throws IOException {
     FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE);
     FileLock lock = null;
     try {
@@ -79,14 +85,18 @@ final class OutboxFiles implements AutoCloseable {
       }
     }
     if (lock == null) {
-      throw new OutboxException(
-          "the outbox " + database + " is in use; end the other program, or give another file");
+      throw new OutboxException(name + " is in use; end the other program, or give another file");
     }
     return channel;
   }
 
+  /** Lets the lock go. */
   @Override
-  public void close() throws IOException {
-    lockChannel.close();
+  public void close() {
+    try {
+      lockChannel.close();
+    } catch (IOException e) {
+      // it ends with the process at the latest
+    }
   }
 }
