@@ -16,7 +16,7 @@ public final class CycleText {
   public static String closed(CycleReport cycle) {
     StringBuilder text = new StringBuilder();
     text.append(
-        "%s  cycle/%04d  %s  %s  %s  %s to %s (%s)%n"
+        "%s  cycle/%04d  %s  %s  %s  from %s, %s%n"
             .formatted(
                 cycle.device(),
                 cycle.cycle(),
@@ -24,7 +24,6 @@ public final class CycleText {
                 cycle.outcome(),
                 cycle.verdict(),
                 cycle.started(),
-                cycle.ended(),
                 duration(cycle.started(), cycle.ended())));
     if (cycle.interruptions() > 0) {
       text.append("  interruptions: %d%n".formatted(cycle.interruptions()));

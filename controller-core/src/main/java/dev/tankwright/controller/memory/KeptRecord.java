@@ -103,7 +103,7 @@ public final class KeptRecord {
 
   private boolean write(Copy copy, int sequence, int[] from) {
     copy.write(sequence, version, from, words);
-    return copy.holds(sequence, version, from, words);
+    return copy.holds(sequence);
   }
 
   private void look() {

@@ -82,6 +82,15 @@ class ProfileAndRecipeTest {
   }
 
   @Test
+  @DisplayName("the same set values with another chemistry differ in nothing else")
+  void otherChemistry() {
+    Recipe recipe = Recipe.standard(Programme.LIGHT);
+    Chemistry other = new Chemistry(true, 50_000);
+    assertEquals(other, recipe.with(other).chemistry());
+    assertEquals(recipe, recipe.with(other).with(recipe.chemistry()));
+  }
+
+  @Test
   @DisplayName("a recipe that no cycle can have is refused")
   void refusesImpossibleRecipes() {
     assertThrows(IllegalArgumentException.class, () -> new Recipe(Programme.LIGHT, 40_000, 0, 1));

@@ -1,5 +1,6 @@
 package dev.tankwright.controller.board;
 
+import static dev.tankwright.trace.CountedAssertions.assertArrayEquals;
 import static dev.tankwright.trace.CountedAssertions.assertEquals;
 import static dev.tankwright.trace.CountedAssertions.assertFalse;
 import static dev.tankwright.trace.CountedAssertions.assertThrows;
@@ -22,6 +23,7 @@ class StateWordsTest {
     assertEquals(-7, state.word(0));
     assertEquals(1, state.word(1));
     assertEquals(0, state.word(2));
+    assertArrayEquals(new int[] {-7, 1, 0}, state.words());
 
     state.beginRestore();
     assertEquals(0, state.size());

@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class KeeperTest {
   /** Something with three words to keep that notes what it is told. */
@@ -139,6 +141,18 @@ class KeeperTest {
     }
     // The payload's twelve octets, the check value's four and the first one differ.
     assertTrue(failures >= 17, "only " + failures + " saves have failed");
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1})
+  @Requirement("SR-18")
+  @DisplayName("of the very first save, which writes both copies, either one that fails is told")
+  void firstSaveFails(int copy) {
+    memory.stick(copy * ROOM);
+    assertEquals(List.of("not kept"), keep(1, 2, 3));
+    memory.unstick();
+    assertEquals(List.of(), keep(4, 5, -6));
+    powerUp(List.of("4 5 -6 after 60 s"));
   }
 
   private List<String> keep(int... words) {

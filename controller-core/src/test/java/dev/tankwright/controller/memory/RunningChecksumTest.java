@@ -84,6 +84,19 @@ class RunningChecksumTest {
     assertThrows(IllegalArgumentException.class, () -> new RunningChecksum(new Ram()));
   }
 
+  @Test
+  @Requirement("SR-18")
+  @DisplayName("a table of one word is watched as well")
+  void oneWord() {
+    Ram one = new Ram(7);
+    RunningChecksum watch = new RunningChecksum(one);
+    step(watch, 4);
+    assertFalse(watch.isWrong());
+    one.words[0] = 6;
+    step(watch, 4);
+    assertTrue(watch.isWrong());
+  }
+
   private static void step(RunningChecksum checksum, int scans) {
     for (int i = 0; i < scans; i++) {
       checksum.step();

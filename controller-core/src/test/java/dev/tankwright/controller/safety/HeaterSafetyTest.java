@@ -153,4 +153,15 @@ class HeaterSafetyTest {
     rig.scan(10).expectTrip(Fault.HEAT_UP_TOO_LONG);
     rig.expectResetAccepted(Fault.HEAT_UP_TOO_LONG);
   }
+
+  @Test
+  @Requirement("SR-16")
+  @DisplayName("the time of heating up goes on while the heater is kept off for a moment")
+  void heatUpWithABreak() {
+    DeviceProfile hasty = ScanRig.PROFILE.with(Parameter.HEAT_UP_MAXIMUM, 60_000);
+    ScanRig rig = ScanRig.in(Phase.HEATING, hasty).advance(30_000);
+    rig.valveJammed(false, false).advance(4_000).expectDriven(false, false, false);
+    rig.valveFree().advance(25_990).expectNoFault().expect(Phase.HEATING);
+    rig.scan(10).expectTrip(Fault.HEAT_UP_TOO_LONG);
+  }
 }

@@ -3,6 +3,7 @@ package dev.tankwright.controller.safety;
 import static dev.tankwright.trace.CountedAssertions.assertEquals;
 
 import dev.tankwright.controller.ScanRig;
+import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.NoticeKind;
@@ -93,6 +94,26 @@ class SensorSanitySafetyTest {
     rig.controlCounts(4_095).scan(10).controlSensor(25).scan(10).expectNoFault();
     rig.controlCounts(4_095).scan(10).controlSensor(50).cutOffCounts(4_095).scan(10);
     rig.cutOffSensor(50).scan(10).expectNoFault();
+  }
+
+  @Test
+  @Requirement("SR-19")
+  @DisplayName("what one sensor moves while nothing is heated makes the other one not frozen")
+  void movedWhileOff() {
+    ScanRig rig = ScanRig.in(Phase.HEATING).advance(20).press(Command.PAUSE);
+    rig.cutOffSensor(26.8).advance(1_000).press(Command.RESUME).expect(Phase.HEATING);
+    rig.advance(20_000).expectNoFault();
+  }
+
+  @Test
+  @Requirement("SR-19")
+  @DisplayName("exactly the move that is asked for is one")
+  void frozenAtTheLimit() {
+    int from = ScanRig.selfTested().outputs.panel.temperatureMilliC;
+    int to = ScanRig.selfTested().warm(26.5).scan(10).outputs.panel.temperatureMilliC;
+    DeviceProfile exact = ScanRig.PROFILE.with(Parameter.FROZEN_MOVE, to - from);
+    ScanRig rig = ScanRig.in(Phase.HEATING, exact).advance(20).cutOffSensor(26.5);
+    rig.advance(5_000).expectNoFault().scan(10).expectTrip(Fault.CONTROL_SENSOR_FROZEN);
   }
 
   @Test

@@ -91,11 +91,35 @@ class TemperatureSafetyTest {
     rig.warm(47.9).expectResetAccepted(Fault.OVERSHOOT);
   }
 
+  private static int reading(double celsius) {
+    return ScanRig.selfTested().warm(celsius).scan(10).outputs.panel.temperatureMilliC;
+  }
+
+  @Test
+  @Requirement("SR-03")
+  @DisplayName("exactly the cut-off limit cuts off, and exactly the release lets a reset through")
+  void cutOffAtTheLimit() {
+    DeviceProfile exact =
+        ScanRig.PROFILE
+            .with(Parameter.CUT_OFF_LIMIT, reading(70))
+            .with(Parameter.CUT_OFF_RELEASE, reading(70) - reading(65));
+    ScanRig rig = ScanRig.selfTested(exact).warm(70).until(Phase.LOCKOUT, 200);
+    rig.expectTrip(Fault.OVER_TEMPERATURE).warm(65).expectResetAccepted(Fault.OVER_TEMPERATURE);
+  }
+
+  @Test
+  @Requirement("SR-06")
+  @DisplayName("sensors that differ by exactly the limit agree")
+  void agreeAtTheLimit() {
+    DeviceProfile exact = ScanRig.PROFILE.with(Parameter.DISAGREE_LIMIT, reading(28) - reading(25));
+    ScanRig.selfTested(exact).cutOffSensor(28).advance(10_000).expectNoFault();
+  }
+
   @Test
   @Requirement("SR-04")
   @DisplayName("a solution exactly at the limit has not overshot, two converter's counts above has")
   void overshootAtTheLimit() {
-    int limit = ScanRig.selfTested().warm(48).scan(10).outputs.panel.temperatureMilliC - 40_000;
+    int limit = reading(48) - 40_000;
     DeviceProfile exact = ScanRig.PROFILE.with(Parameter.OVERSHOOT_LIMIT, limit);
     ScanRig rig = ScanRig.in(Phase.CLEANING, exact).warm(48).advance(10_000).expectNoFault();
     rig.controlCounts(rig.inputs.controlSensorCounts + 2).advance(5_010);

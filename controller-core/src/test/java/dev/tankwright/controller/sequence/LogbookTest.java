@@ -31,6 +31,15 @@ class LogbookTest {
   }
 
   @Test
+  @DisplayName("a host that knows of earlier cycles has their numbers go on")
+  void cyclesBefore() {
+    ScanRig rig = ScanRig.selfTested();
+    rig.controller.cyclesBefore(41);
+    rig.start(ScanRig.SHORT);
+    assertEquals(42, rig.controller.cycleTally().number());
+  }
+
+  @Test
   @DisplayName("a full counter stays full")
   void saturates() {
     StateWords kept = new StateWords(5);
