@@ -47,6 +47,7 @@ public final class CleanerController implements Kept {
   private final Indications indications;
   private final KeepingRule keeping;
   private boolean pulse;
+  private boolean notKept;
   private int eventSequence;
   private Outputs driven;
   private int stillMs;
@@ -116,6 +117,10 @@ public final class CleanerController implements Kept {
     sequence.decide(inputs);
     drives.shape(demand, measured);
 
+    if (notKept) {
+      notKept = false;
+      faults.raise(Fault.MEMORY_CORRUPT);
+    }
     guard.watch();
     if (faults.isStopping() && sequence.phase() != Phase.LOCKOUT) {
       sequence.lockOut();
@@ -241,6 +246,7 @@ public final class CleanerController implements Kept {
     guard.carry(state);
     indications.carry(state);
     pulse = state.carry(pulse);
+    notKept = state.carry(notKept);
   }
 
   @Override
@@ -281,8 +287,8 @@ public final class CleanerController implements Kept {
   @Override
   public void keepFailed() {
     catchUp();
-    faults.raise(Fault.MEMORY_CORRUPT);
-    // The next scan has to act on it, whatever else is new in it.
+    notKept = true;
+    // The next scan has to act on it, whether or not anything else is new in it.
     guard.lookAnew();
   }
 
