@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 @Timeout(3600)
 class KilledRecorderTest {
-  private static final int KILLS = Integer.getInteger("tankwright.recorder-kills", 50);
+  private static final int KILLS = Integer.getInteger("tankwright.recorder-kills", 20);
   private static final int SERVER_KILLS = Math.max(5, KILLS / 10);
   private static final int MOST_EVENTS = 60;
   private static final int LONGEST_MICROS = 3000;
