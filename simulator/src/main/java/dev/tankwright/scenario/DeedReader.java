@@ -28,7 +28,9 @@ final class DeedReader {
           "set-clock",
           "force",
           "release");
-  private static final List<String> RECIPE =
+
+  /** Keys that go with START alone. */
+  static final List<String> RECIPE =
       List.of(
           "programme",
           "setpoint",
@@ -38,6 +40,7 @@ final class DeedReader {
           "chemistry-maximum",
           "operator",
           "load");
+
   static final int LONGEST_REFERENCE = 128;
   private static final long FARTHEST_MILLIS = ScenarioReader.LONGEST_MILLIS;
   static final List<Command> COMMANDS = List.copyOf(EnumSet.complementOf(EnumSet.of(Command.NONE)));

@@ -16,17 +16,6 @@ import java.util.Map;
 
 /** The schema of an entry of the timeline. */
 final class SchemaEntry {
-  private static final List<String> WITH_START =
-      List.of(
-          "programme",
-          "setpoint",
-          "degas",
-          "clean",
-          "chemistry",
-          "chemistry-maximum",
-          "operator",
-          "load");
-
   private SchemaEntry() {}
 
   static Map<String, Object> document() {
@@ -68,7 +57,7 @@ final class SchemaEntry {
     map.put("fill", SchemaNode.required("temperature"));
     map.put("temperature", SchemaNode.required("fill"));
     map.put("detergent", SchemaNode.required("fill"));
-    WITH_START.forEach(key -> map.put(key, command("START")));
+    DeedReader.RECIPE.forEach(key -> map.put(key, command("START")));
     return map;
   }
 

@@ -1,99 +1,21 @@
 package dev.tankwright.bench.mqtt;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.tankwright.events.mqtt.Credentials;
-import dev.tankwright.record.Database;
-import dev.tankwright.record.EventStore;
-import dev.tankwright.record.Export;
 import dev.tankwright.record.Finding;
 import dev.tankwright.record.FindingKind;
 import dev.tankwright.record.Message;
 import dev.tankwright.record.Noted;
-import dev.tankwright.record.PostgresDatabase;
 import dev.tankwright.record.Records;
-import dev.tankwright.record.SqliteDatabase;
 import dev.tankwright.record.StoreException;
-import dev.tankwright.record.Verification;
-import java.nio.file.Path;
-import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
-import java.util.Random;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.Timeout;
-import org.junit.jupiter.api.extension.RegisterExtension;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** What a recorder's database makes of events that come doubled, late, altered, or are none. */
-@Timeout(120)
-class EventStoreTest {
-  private static final String BATH = "bath-1";
-  private static final Instant NOW = Instant.parse("2026-03-02T08:00:00Z");
-
-  /** Where events are stored. */
-  enum Kind {
-    FILE,
-    SERVER
-  }
-
-  @RegisterExtension static final PostgresServer SERVER = new PostgresServer();
-
-  @TempDir private Path folder;
-
-  private final CraftedEvents bath = new CraftedEvents(BATH);
-  private Database database;
-  private RecordedRows rows;
-  private EventStore store;
-
-  private void open(Kind kind) throws Exception {
-    if (kind == Kind.FILE) {
-      Path file = folder.resolve("facility.db");
-      database = new SqliteDatabase(file);
-      store = store();
-      rows = RecordedRows.of(file);
-    } else {
-      String url = SERVER.newDatabase();
-      Credentials credentials = Credentials.of(PostgresServer.USER, PostgresServer.PASSWORD);
-      database = PostgresDatabase.of(url, Optional.empty(), Optional.of(credentials));
-      store = store();
-      rows = RecordedRows.of(url);
-    }
-  }
-
-  private EventStore store() throws StoreException {
-    return EventStore.open(database, () -> NOW, new Random(1));
-  }
-
-  @AfterEach
-  void close() throws Exception {
-    if (store != null) {
-      store.close();
-    }
-    rows.close();
-  }
-
-  private static List<FindingKind> kinds(Noted noted) {
-    return noted.found().stream().map(Finding::kind).toList();
-  }
-
-  private List<String> open() throws Exception {
-    return rows.texts(
-        "SELECT kind || ' ' || first_sequence || ' ' || last_sequence FROM finding"
-            + " WHERE closed IS NULL ORDER BY first_sequence, kind");
-  }
-
-  private List<Finding> verified() throws Exception {
-    try (Records records = Records.open(database)) {
-      return Verification.of(records, BATH).findings();
-    }
-  }
-
+/** What a recorder's database makes of events that come doubled, late, broken, or are none. */
+class EventStoreTest extends StoredEvents {
   @ParameterizedTest
   @EnumSource(Kind.class)
   void whatComesAgainIsCountedAndNotStored(Kind kind) throws Exception {
@@ -129,10 +51,6 @@ class EventStoreTest {
     assertEquals(List.of(), open());
     assertEquals(1, rows.number("SELECT COUNT(*) FROM finding"));
     assertEquals(List.of(), verified());
-  }
-
-  private static List<String> texts(List<Finding> findings) {
-    return findings.stream().map(Finding::text).toList();
   }
 
   @ParameterizedTest
@@ -263,93 +181,5 @@ class EventStoreTest {
     assertTrue(refused.isBadInput());
     refused = assertThrows(StoreException.class, () -> Records.open(database));
     assertTrue(refused.getMessage().contains("knows version 1"), refused.getMessage());
-  }
-
-  @ParameterizedTest
-  @EnumSource(Kind.class)
-  void everyAlterationIsNamed(Kind kind) throws Exception {
-    open(kind);
-    store.take(bath.some(2_500));
-    assertEquals(List.of(), verified());
-    rows.change("UPDATE event SET time = '2026-03-02T07:31:00.000Z' WHERE sequence = 7");
-    assertEquals(List.of(FindingKind.ALTERED), kinds());
-    rows.change("UPDATE event SET time = '2026-03-02T07:30:00.000Z' WHERE sequence = 7");
-    alterText(1001, "degassed", "drained!");
-    rows.change(
-        "UPDATE event SET type = 'dev.tankwright.solution.drained!.v1' WHERE sequence = 1001");
-    assertEquals(List.of("BROKEN 1001"), named());
-    rows.change("DELETE FROM event WHERE sequence = 2000");
-    assertEquals(List.of("BROKEN 1001", "GAP 2000"), named());
-    rows.change("UPDATE event SET payload = ? WHERE sequence = 5", "rubbish".getBytes(UTF_8));
-    assertEquals(List.of("UNREADABLE 5", "BROKEN 1001", "GAP 2000"), named());
-    rows.change("DELETE FROM event WHERE sequence > 2490");
-    assertEquals(List.of("UNREADABLE 5", "BROKEN 1001", "GAP 2000", "END 2491"), named());
-  }
-
-  private void alterText(long sequence, String from, String to) throws Exception {
-    byte[] text;
-    try (Records records = Records.open(database)) {
-      text = records.event(BATH, sequence).orElseThrow().text().replace(from, to).getBytes(UTF_8);
-    }
-    rows.change("UPDATE event SET payload = ? WHERE sequence = ?", text, sequence);
-  }
-
-  private List<FindingKind> kinds() throws Exception {
-    return verified().stream().map(Finding::kind).toList();
-  }
-
-  private List<String> named() throws Exception {
-    return verified().stream().map(one -> one.kind() + " " + one.first()).toList();
-  }
-
-  @ParameterizedTest
-  @EnumSource(Kind.class)
-  void theLastEventMadeAnewIsFound(Kind kind) throws Exception {
-    open(kind);
-    store.take(bath.some(4));
-    CraftedEvents forger = new CraftedEvents(BATH);
-    forger.some(3);
-    Message last = forger.next("dev.tankwright.solution.filled.v1", "", "{}");
-    String text = new String(last.payload(), UTF_8);
-    rows.change(
-        "UPDATE event SET payload = ?, chain = ?, type = ? WHERE sequence = 4",
-        last.payload(),
-        text.substring(text.length() - 66, text.length() - 2),
-        "dev.tankwright.solution.filled.v1");
-    assertEquals(List.of("END 4"), named());
-  }
-
-  /** As docs/integrator.md says it: what is too old goes, and the row of the device says so. */
-  @ParameterizedTest
-  @EnumSource(Kind.class)
-  void oldEventsMayBeDeletedInOrder(Kind kind) throws Exception {
-    open(kind);
-    store.take(bath.some(20));
-    rows.change("DELETE FROM event WHERE device = 'bath-1' AND sequence < 11");
-    assertEquals(List.of("GAP 1"), named());
-    rows.change("UPDATE device SET first_sequence = 11 WHERE device = 'bath-1'");
-    assertEquals(List.of(), verified());
-    assertEquals(1, store.take(bath.some(1)).fresh());
-    assertEquals(List.of(), verified());
-  }
-
-  @ParameterizedTest
-  @EnumSource(Kind.class)
-  void whatIsExportedIsWhatCame(Kind kind) throws Exception {
-    open(kind);
-    List<Message> messages = bath.some(1_200);
-    store.take(messages);
-    StringBuilder lines = new StringBuilder();
-    StringBuilder csv = new StringBuilder();
-    try (Records records = Records.open(database)) {
-      Export export = new Export(records, Optional.empty());
-      export.eventsAsNdjson(lines);
-      export.eventsAsCsv(csv);
-    }
-    StringBuilder wanted = new StringBuilder();
-    messages.forEach(one -> wanted.append(new String(one.payload(), UTF_8)).append('\n'));
-    assertEquals(wanted.toString(), lines.toString());
-    assertEquals(1_201, csv.toString().split("\r\n", -1).length - 1);
-    assertTrue(csv.toString().contains("\"{\"\"n\"\":7}\"\r\n"), csv.substring(0, 500));
   }
 }

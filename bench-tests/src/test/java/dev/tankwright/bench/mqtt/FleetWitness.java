@@ -24,11 +24,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.eclipse.paho.client.mqttv3.IMqttDeliveryToken;
 import org.eclipse.paho.client.mqttv3.MqttCallback;
-import org.eclipse.paho.client.mqttv3.MqttClient;
-import org.eclipse.paho.client.mqttv3.MqttConnectOptions;
 import org.eclipse.paho.client.mqttv3.MqttException;
 import org.eclipse.paho.client.mqttv3.MqttMessage;
-import org.eclipse.paho.client.mqttv3.persist.MemoryPersistence;
 
 /**
  * An integrator's system that hears a whole fleet, checked against what the outboxes' files say was
@@ -37,20 +34,13 @@ import org.eclipse.paho.client.mqttv3.persist.MemoryPersistence;
 final class FleetWitness implements AutoCloseable {
   private static final Duration PATIENCE = Duration.ofMinutes(2);
 
-  private final MqttClient client;
-  private final MqttConnectOptions options = new MqttConnectOptions();
+  private final LastingReader reader;
   private final Map<String, List<byte[]>> arrivals = new ConcurrentHashMap<>();
   private final Map<String, String> status = new ConcurrentHashMap<>();
 
   FleetWitness(URI broker) throws MqttException {
-    client = new MqttClient(broker.toString(), "facility", new MemoryPersistence());
-    client.setTimeToWait(20_000);
-    options.setMqttVersion(MqttConnectOptions.MQTT_VERSION_3_1_1);
-    options.setCleanSession(false);
-    options.setMaxInflight(1000);
-    client.setCallback(new Arrivals());
-    client.connect(options);
-    client.subscribe(new String[] {"tankwright/+/events", "tankwright/+/status"}, new int[] {1, 1});
+    reader =
+        new LastingReader(broker, new Arrivals(), "tankwright/+/events", "tankwright/+/status");
   }
 
   private final class Arrivals implements MqttCallback {
@@ -75,20 +65,11 @@ final class FleetWitness implements AutoCloseable {
 
   /** Waits until it has noticed that the broker is gone. */
   void awaitCutOff() {
-    await().atMost(PATIENCE).until(() -> !client.isConnected());
+    reader.awaitCutOff();
   }
 
   void comeBack() {
-    await()
-        .atMost(PATIENCE)
-        .ignoreExceptionsInstanceOf(MqttException.class)
-        .until(
-            () -> {
-              if (!client.isConnected()) {
-                client.connect(options);
-              }
-              return true;
-            });
+    reader.comeBack();
   }
 
   long arrivals() {
@@ -172,9 +153,6 @@ final class FleetWitness implements AutoCloseable {
 
   @Override
   public void close() throws MqttException {
-    if (client.isConnected()) {
-      client.disconnectForcibly(0, 200);
-    }
-    client.close(true);
+    reader.close();
   }
 }

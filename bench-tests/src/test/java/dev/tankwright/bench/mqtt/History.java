@@ -27,11 +27,8 @@ import java.util.TreeMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.eclipse.paho.client.mqttv3.IMqttDeliveryToken;
 import org.eclipse.paho.client.mqttv3.MqttCallbackExtended;
-import org.eclipse.paho.client.mqttv3.MqttClient;
-import org.eclipse.paho.client.mqttv3.MqttConnectOptions;
 import org.eclipse.paho.client.mqttv3.MqttException;
 import org.eclipse.paho.client.mqttv3.MqttMessage;
-import org.eclipse.paho.client.mqttv3.persist.MemoryPersistence;
 
 /**
  * What a facility saw, checked against what the outbox's file says was committed: a subscriber of
@@ -51,37 +48,20 @@ final class History implements AutoCloseable {
    */
   record Counts(long committed, long received, long lost, long doubled, long late) {}
 
-  private final MqttClient client;
-  private final MqttConnectOptions options = new MqttConnectOptions();
+  private final LastingReader reader;
   private final List<byte[]> arrivals = new CopyOnWriteArrayList<>();
 
   History(URI broker) throws MqttException {
-    client = new MqttClient(broker.toString(), "facility", new MemoryPersistence());
-    client.setTimeToWait(20_000);
-    options.setMqttVersion(MqttConnectOptions.MQTT_VERSION_3_1_1);
-    options.setCleanSession(false);
-    options.setAutomaticReconnect(false);
-    client.setCallback(new Arrivals());
-    client.connect(options);
-    client.subscribe("tankwright/+/events", 1);
+    reader = new LastingReader(broker, new Arrivals(), "tankwright/+/events");
   }
 
   /** Goes away as a reader does that is switched off; its session stays. */
   void leave() throws MqttException {
-    client.disconnect();
+    reader.leave();
   }
 
   void comeBack() {
-    await()
-        .atMost(PATIENCE)
-        .ignoreExceptionsInstanceOf(MqttException.class)
-        .until(
-            () -> {
-              if (!client.isConnected()) {
-                client.connect(options);
-              }
-              return true;
-            });
+    reader.comeBack();
   }
 
   /** How many different events have arrived. */
@@ -192,9 +172,6 @@ final class History implements AutoCloseable {
 
   @Override
   public void close() throws MqttException {
-    if (client.isConnected()) {
-      client.disconnectForcibly(0, 200);
-    }
-    client.close(true);
+    reader.close();
   }
 }
