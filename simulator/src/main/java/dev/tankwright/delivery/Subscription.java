@@ -45,14 +45,6 @@ final class Subscription {
 
   /** Disconnects, politely if it can be done quickly. */
   void end() {
-    try {
-      if (paho.library().isConnected()) {
-        paho.library().disconnect(GOODBYE_MILLIS).waitForCompletion(GOODBYE_MILLIS);
-      }
-    } catch (MqttException e) {
-      // the broker is gone already; nothing is owed to it
-    } finally {
-      paho.abandon();
-    }
+    paho.leave(GOODBYE_MILLIS);
   }
 }

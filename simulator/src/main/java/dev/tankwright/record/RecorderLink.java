@@ -58,15 +58,7 @@ final class RecorderLink implements AutoCloseable {
   /** Disconnects, politely if it can be done quickly; the session stays at the broker. */
   @Override
   public void close() {
-    try {
-      if (paho.library().isConnected()) {
-        paho.library().disconnect(GOODBYE_MILLIS).waitForCompletion(GOODBYE_MILLIS);
-      }
-    } catch (MqttException e) {
-      // the broker is gone already; it keeps what it has not been told of
-    } finally {
-      paho.abandon();
-    }
+    paho.leave(GOODBYE_MILLIS);
   }
 
   private final class HandOver implements MqttCallback {

@@ -89,6 +89,24 @@ public final class PahoClient {
   }
 
   /**
+   * Disconnects politely if that can be done quickly, and cuts the connection in any case. What the
+   * broker has not been told of by then it keeps, as far as the session lasts.
+   *
+   * @param patienceMillis how long it may take, ms, above 0
+   */
+  public void leave(long patienceMillis) {
+    try {
+      if (client.isConnected()) {
+        client.disconnect(patienceMillis).waitForCompletion(patienceMillis);
+      }
+    } catch (MqttException e) {
+      // the broker is gone already; there is nobody to be polite to
+    } finally {
+      abandon();
+    }
+  }
+
+  /**
    * Cuts the connection and returns; what the library leaves behind is tidied on a daemon thread.
    */
   public void abandon() {
