@@ -13,40 +13,58 @@ final class ExplorationText {
     return row("faulty parts", "states", "transitions", "depth", "B/state", "result");
   }
 
-  /** All sets together. */
-  static String sum(List<SetResult> results, double seconds) {
-    long states = results.stream().mapToLong(SetResult::states).sum();
-    long transitions = results.stream().mapToLong(SetResult::transitions).sum();
+  /**
+   * All sets together.
+   *
+   * @param before how many of them, the first ones, were proven before
+   * @param seconds how long the others took
+   */
+  static String sum(List<SetResult> results, int before, double seconds) {
     long bytes = results.stream().mapToLong(SetResult::bytes).sum();
-    String sum =
+    long states = results.stream().mapToLong(SetResult::states).sum();
+    String all =
         String.format(
             Locale.ROOT,
-            "%d sets, %d states, %d transitions in %.1f s, %.2f million per second, %.1f bytes per"
-                + " state%n",
-            results.size(),
+            "%s, %d states, %d transitions, %.1f bytes per state%n",
+            sets(results.size()),
             states,
-            transitions,
-            seconds,
-            transitions / seconds / 1e6,
+            transitions(results),
             (double) bytes / states);
-    return sum + verdict(results);
+    return all + now(results.subList(before, results.size()), seconds) + verdict(results);
   }
 
-  /** One set. */
+  private static String now(List<SetResult> explored, double seconds) {
+    if (explored.isEmpty()) {
+      return "";
+    }
+    return String.format(
+        Locale.ROOT,
+        "explored now: %s in %.1f s, %.2f million transitions per second%n",
+        sets(explored.size()),
+        seconds,
+        transitions(explored) / seconds / 1e6);
+  }
+
+  private static long transitions(List<SetResult> results) {
+    return results.stream().mapToLong(SetResult::transitions).sum();
+  }
+
+  private static String sets(int count) {
+    return count == 1 ? "1 set" : count + " sets";
+  }
+
+  /** A set that was proven before. */
+  static String known(SetResult result) {
+    return row(result, "no rule broken, proven before");
+  }
+
+  /** A set that was explored now. */
   static String set(SetResult result) {
-    StringBuilder text = new StringBuilder();
     String outcome =
         !result.violations().isEmpty()
             ? "BROKEN"
             : result.complete() ? "no rule broken" : "GIVEN UP at the limit";
-    text.append(
-        row(
-            result.faulty(),
-            Integer.toString(result.states()),
-            Long.toString(result.transitions()),
-            Integer.toString(result.depth()),
-            String.format(Locale.ROOT, "%.1f", (double) result.bytes() / result.states()),
-            outcome));
+    StringBuilder text = new StringBuilder(row(result, outcome));
     for (Violation violation : result.violations()) {
       String line =
           "  "
@@ -75,6 +93,16 @@ final class ExplorationText {
             ? "NOT PROVEN: " + open + " of " + results.size() + " sets were given up at the limit"
             : "Every reachable state was visited; no rule is broken")
         + System.lineSeparator();
+  }
+
+  private static String row(SetResult result, String outcome) {
+    return row(
+        result.faulty(),
+        Integer.toString(result.states()),
+        Long.toString(result.transitions()),
+        Integer.toString(result.depth()),
+        String.format(Locale.ROOT, "%.1f", (double) result.bytes() / result.states()),
+        outcome);
   }
 
   private static String row(

@@ -2,13 +2,14 @@ package dev.tankwright.cli;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.explore.Exploration;
+import dev.tankwright.explore.Fingerprint;
 import dev.tankwright.explore.Plan;
 import dev.tankwright.explore.SetResult;
 import dev.tankwright.explore.Violation;
+import dev.tankwright.report.ProvenSets;
 import dev.tankwright.report.TraceFolder;
 import dev.tankwright.scenario.LimitsReader;
 import dev.tankwright.scenario.ScenarioException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -74,6 +75,15 @@ final class ExploreCommand implements Callable<Integer> {
   private boolean quick;
 
   @CommandLine.Option(
+      names = "--proven",
+      paramLabel = "FILE",
+      description =
+          "Puts each set that was explored to its end without a broken rule down in this file, and"
+              + " leaves out those that stand there already for the same controller, rules and"
+              + " limits. So a long proof can be put together of several runs.")
+  private Path proven;
+
+  @CommandLine.Option(
       names = "--faulty",
       paramLabel = "PART",
       split = ",",
@@ -96,29 +106,24 @@ final class ExploreCommand implements Callable<Integer> {
   public Integer call() throws BadInputException {
     require(limit >= 1, "--limit", limit);
     require(threads >= 1, "--threads", threads);
-    Exploration exploration = new Exploration(limits(), limit);
+    DeviceProfile limits = limits();
     List<Plan> plans = plans();
-    Console console = new Console(spec.commandLine(), false);
-    long began = nanoseconds.getAsLong();
-    PrintWriter print = spec.commandLine().getOut();
-    print.print(ExplorationText.head());
-    print.flush();
-    int[] done = {0};
-    console.progress().say("explore: set 1 of " + plans.size());
-    List<SetResult> results =
-        exploration.explore(
-            plans,
-            threads,
-            result -> {
-              console.progress().clear();
-              print.print(ExplorationText.set(result));
-              print.flush();
-              console.progress().say("explore: set " + (++done[0] + 1) + " of " + plans.size());
-            });
-    console.progress().clear();
-    double seconds = (nanoseconds.getAsLong() - began) / 1e9;
-    print.print(ExplorationText.sum(results, seconds));
-    return verdict(results, exploration, print);
+    try (ExplorationSession session = session(limits)) {
+      return verdict(session.explore(plans, threads), session.shortened());
+    }
+  }
+
+  private ExplorationSession session(DeviceProfile limits) throws BadInputException {
+    Exploration exploration = new Exploration(limits, limit);
+    return new ExplorationSession(exploration, proven(limits), nanoseconds, spec.commandLine());
+  }
+
+  private ProvenSets proven(DeviceProfile limits) throws BadInputException {
+    try {
+      return proven == null ? null : ProvenSets.open(proven, Fingerprint.of(limits));
+    } catch (IllegalArgumentException e) {
+      throw new BadInputException("tankwright: --proven: " + e.getMessage());
+    }
   }
 
   private List<Plan> plans() throws BadInputException {
@@ -132,12 +137,12 @@ final class ExploreCommand implements Callable<Integer> {
     }
   }
 
-  private int verdict(List<SetResult> results, Exploration exploration, PrintWriter print) {
+  private int verdict(List<SetResult> results, DeviceProfile shortened) {
     List<Violation> violations = new ArrayList<>();
     results.forEach(result -> violations.addAll(result.violations()));
     if (!violations.isEmpty()) {
-      for (Path file : TraceFolder.write(out, violations, exploration.shortened())) {
-        print.println("written: " + file);
+      for (Path file : TraceFolder.write(out, violations, shortened)) {
+        spec.commandLine().getOut().println("written: " + file);
       }
     }
     boolean complete = results.stream().allMatch(SetResult::complete);

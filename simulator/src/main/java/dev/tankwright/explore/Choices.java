@@ -12,7 +12,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.IntStream;
 
 /**
  * Everything that the world can do in a scan: lid, level, temperature, mains and keys are free, and
@@ -35,8 +34,8 @@ final class Choices {
   private final Temperatures temperatures;
   private final List<Key> keys;
   private final List<Choice> all;
-  private final int[][] following;
-  private final int[][] silent;
+  private final int temperatureCount;
+  private final Following following;
 
   /**
    * Works out the choices.
@@ -57,30 +56,15 @@ final class Choices {
         .forEach(
             c -> byPins.computeIfAbsent(c.withKey(Key.NONE), k -> new LinkedHashSet<>()).add(c));
     all = byPins.values().stream().flatMap(Set::stream).toList();
-    following = new int[detail.isGradual() ? temperatures.count() : 1][];
-    silent = new int[following.length][];
-    boolean free = faulty.contains(Part.COMMANDS);
-    for (int from = 0; from < following.length; from++) {
-      int present = from;
-      following[from] =
-          IntStream.range(0, all.size() + cuts)
-              .filter(i -> !detail.isGradual() || i >= all.size() || isNear(all.get(i), present))
-              .toArray();
-      silent[from] =
-          IntStream.of(following[from])
-              .filter(i -> free || i >= all.size() || !all.get(i).key().fresh())
-              .toArray();
-    }
-  }
-
-  private static boolean isNear(Choice choice, int temperature) {
-    return Math.abs(choice.temperature() - temperature) <= 1;
+    temperatureCount = detail.isGradual() ? temperatures.count() : 1;
+    boolean keysFollow = faulty.contains(Part.COMMANDS);
+    following = new Following(all, cuts, detail, temperatureCount, keysFollow);
   }
 
   private List<Choice> freed(Choice choice, Set<Part> faulty) {
     List<Choice> freed = List.of(choice);
     for (Part part : faulty) {
-      freed = freed.stream().flatMap(c -> part.freed(c, temperatures).stream()).toList();
+      freed = freed.stream().flatMap(c -> part.freed(c, detail, temperatures).stream()).toList();
     }
     return freed;
   }
@@ -157,14 +141,15 @@ final class Choices {
    *
    * @param pressed whether a key was pressed in that scan: the operator lets go before pressing
    *     again
+   * @param latched whether a fault is latched that stops
    */
-  int[] after(int temperature, boolean pressed) {
-    return pressed ? silent[temperature] : following[temperature];
+  int[] after(int temperature, boolean pressed, boolean latched) {
+    return following.after(temperature, pressed, latched);
   }
 
   /** How many classes of temperature the bath has. */
   int temperatures() {
-    return following.length;
+    return temperatureCount;
   }
 
   /**

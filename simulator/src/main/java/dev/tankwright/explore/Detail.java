@@ -1,5 +1,6 @@
 package dev.tankwright.explore;
 
+import java.util.List;
 import java.util.Locale;
 
 /** How finely the world is divided into classes. */
@@ -12,9 +13,14 @@ public enum Detail {
    */
   COARSE,
   /**
-   * As {@link #COARSE}, and a faulty sensor reads too cold, too hot or open, and a state in which
-   * two faults are latched that stop is judged and not gone on from: for parts that bring many
-   * faults by themselves and are faulty together with another one.
+   * As {@link #COARSE}, and a state in which two faults are latched that stop is judged and not
+   * gone on from: for a counter that can hold back every time by itself.
+   */
+  BOUNDED,
+  /**
+   * As {@link #BOUNDED}, and a faulty sensor reads too cold, too hot or open, and a faulty counter
+   * stands still or moves too far, and only while no fault is latched that stops: for parts that
+   * bring many faults by themselves and are faulty together with another one.
    */
   SPARSE,
   /**
@@ -25,7 +31,18 @@ public enum Detail {
 
   /** With how many latched faults that stop a state is gone on from. */
   int mostFaults() {
-    return this == SPARSE ? 1 : Integer.SIZE;
+    return this == BOUNDED || this == SPARSE ? 1 : Integer.SIZE;
+  }
+
+  /** How a faulty counter moves. */
+  List<Step> steps() {
+    return this == SPARSE
+        ? List.of(Step.USUAL, Step.STALLED, Step.JUMPING)
+        : List.of(Step.values());
+  }
+
+  boolean isSparse() {
+    return this == SPARSE;
   }
 
   boolean isGradual() {

@@ -1,13 +1,14 @@
 package dev.tankwright.explore;
 
 import dev.tankwright.controller.board.DeviceProfile;
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletionService;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorCompletionService;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
-import java.util.function.Consumer;
 
 /**
  * Explores set after set of faulty parts: none, each alone, each two together. Each set is explored
@@ -44,46 +45,53 @@ public final class Exploration {
 
   /** Explores one set in this thread. */
   public SetResult explore(Plan plan) {
-    return new Explorer(profile, plan, limits).explore();
+    return explore(plan, Onlooker.NOBODY);
   }
 
   /**
-   * Explores many sets.
+   * Explores many sets, and hands each result to the onlooker in this thread as soon as it is
+   * there.
    *
+   * @param plans different sets
    * @param threads how many at a time, at least 1
-   * @param done told each result in the order of the plans, as soon as those before it are there
+   * @param onlooker told how far it has come
    * @return the results in the order of the plans
    */
-  public List<SetResult> explore(List<Plan> plans, int threads, Consumer<SetResult> done) {
+  public List<SetResult> explore(List<Plan> plans, int threads, Onlooker onlooker) {
     ExecutorService workers = Executors.newFixedThreadPool(threads, Exploration::worker);
     try {
-      List<Future<SetResult>> running = new ArrayList<>();
-      for (Plan plan : plans) {
-        running.add(workers.submit(() -> explore(plan)));
+      CompletionService<Done> running = new ExecutorCompletionService<>(workers);
+      plans.forEach(plan -> running.submit(() -> new Done(plan, explore(plan, onlooker))));
+      Map<Plan, SetResult> results = new HashMap<>();
+      while (results.size() < plans.size()) {
+        Done done = next(running);
+        results.put(done.plan, done.result);
+        onlooker.done(done.plan, done.result);
       }
-      return results(running, done);
+      return plans.stream().map(results::get).toList();
     } finally {
       workers.shutdownNow();
     }
   }
 
-  private static List<SetResult> results(
-      List<Future<SetResult>> running, Consumer<SetResult> done) {
-    List<SetResult> results = new ArrayList<>();
-    for (Future<SetResult> future : running) {
-      try {
-        SetResult result = future.get();
-        results.add(result);
-        done.accept(result);
-      } catch (InterruptedException e) {
-        Thread.currentThread().interrupt();
-        throw new IllegalStateException("the exploration was interrupted", e);
-      } catch (ExecutionException e) {
-        throw new IllegalStateException("the exploration failed: " + e.getCause(), e.getCause());
-      }
-    }
-    return results;
+  private SetResult explore(Plan plan, Onlooker onlooker) {
+    onlooker.begins(plan);
+    return new Explorer(profile, plan, limits, onlooker).explore();
   }
+
+  private static Done next(CompletionService<Done> running) {
+    try {
+      return running.take().get();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("the exploration was interrupted", e);
+    } catch (ExecutionException e) {
+      throw new IllegalStateException("the exploration failed: " + e.getCause(), e.getCause());
+    }
+  }
+
+  /** A set that was explored. */
+  private record Done(Plan plan, SetResult result) {}
 
   private static Thread worker(Runnable work) {
     Thread thread = new Thread(work, "explore");

@@ -17,9 +17,13 @@ import java.util.Map;
 final class Explorer {
   private static final int TOLD_WORDS = 6;
 
+  /** How many states are looked at between two words of progress; a power of two. */
+  private static final int TOLD_STATES = 1 << 10;
+
   private final DeviceProfile profile;
   private final Plan plan;
   private final Limits limits;
+  private final Onlooker onlooker;
   private final int mostFaults;
   private final Choices choices;
   private final Bench bench;
@@ -46,11 +50,13 @@ final class Explorer {
    * @param profile limits with short times
    * @param plan what is explored
    * @param limits how far
+   * @param onlooker told how far it has come
    */
-  Explorer(DeviceProfile profile, Plan plan, Limits limits) {
+  Explorer(DeviceProfile profile, Plan plan, Limits limits, Onlooker onlooker) {
     this.profile = profile;
     this.plan = plan;
     this.limits = limits;
+    this.onlooker = onlooker;
     mostFaults = plan.detail().mostFaults();
     choices = new Choices(profile, plan.ordered(), plan.detail());
     bench = new Bench(profile, choices);
@@ -67,6 +73,9 @@ final class Explorer {
     int next = 0;
     while (next < states.count() && states.count() <= limits.states() && !isDone()) {
       expand(next++);
+      if (next % TOLD_STATES == 0) {
+        onlooker.looked(plan, next, states.count());
+      }
     }
     boolean complete = next == states.count();
     if (complete && broken.isEmpty()) {
@@ -93,7 +102,8 @@ final class Explorer {
     if (arrived) {
       origins.recovers(state, Origins.ARRIVED);
     }
-    int[] following = choices.after(temperature, bench.world().isPressed());
+    int[] following =
+        choices.after(temperature, bench.world().isPressed(), bench.watch().stoppingFaults() > 0);
     for (int choice : following) {
       int target = follow(state, choice);
       if (choice == back && !arrived) {
@@ -139,8 +149,9 @@ final class Explorer {
   }
 
   private SetResult result(boolean complete) {
+    Retrace retrace = new Retrace(profile, choices, recovery);
     List<Violation> violations = new ArrayList<>();
-    broken.forEach((rule, path) -> violations.add(violation(rule, path)));
+    broken.forEach((rule, path) -> violations.add(retrace.violation(plan, rule, path)));
     return new SetResult(
         plan.text(),
         states.count(),
@@ -150,46 +161,5 @@ final class Explorer {
         complete,
         violations,
         Growth.of(states, TOLD_WORDS));
-  }
-
-  /** Shows in vain how the operator tries to come back to STANDBY. */
-  private void tryBack(Bench again, StateWords state, int counter, List<PinScan> scans) {
-    for (int scan = 1; scan <= TraceFile.BACK_SCANS; scan++) {
-      again.look(state);
-      World world = again.world();
-      int choice = recovery.choice(world.temperature(), again.watch().phase(), world.isPressed());
-      again.scan(state, choice, state);
-      boolean fresh = world.choice(choice).key().fresh();
-      int reading = counter + scan * ShortTimes.SCAN_MS;
-      scans.add(PinScan.of(world.pins(), reading, fresh));
-    }
-  }
-
-  /** Goes the way once more, to tell what stood on the pins. */
-  private Violation violation(Rule rule, int[] path) {
-    Bench again = new Bench(profile, choices);
-    StateWords state = Bench.words();
-    again.start(state);
-    List<PinScan> scans = new ArrayList<>();
-    int counter = -ShortTimes.SCAN_MS;
-    for (int choice : path) {
-      if (choice >= choices.all().size()) {
-        again.scan(state, choice, state);
-        scans.add(PinScan.cut(PowerCut.values()[choice - choices.all().size()]));
-        // After a loss of power the counter begins anew; the first scan counts no time.
-        counter = -ShortTimes.SCAN_MS;
-        continue;
-      }
-      Choice c = again.world().choice(choice);
-      counter =
-          c.step() == Step.WRAPPING ? c.step().from + c.step().millis : counter + c.step().millis;
-      again.scan(state, choice, state);
-      scans.add(PinScan.of(again.world().pins(), counter, c.key().fresh()));
-    }
-    if (rule == Rule.STANDBY_IN_REACH) {
-      tryBack(again, state, counter, scans);
-    }
-    RuntimeException thrown = again.thrown();
-    return new Violation(rule, plan.text(), scans, thrown == null ? "" : thrown.toString());
   }
 }

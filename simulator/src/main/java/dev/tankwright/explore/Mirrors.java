@@ -43,7 +43,7 @@ final class Mirrors {
     for (int scan = 0; scan < SCANS; scan++) {
       World world = bench.world();
       boolean begun = world.hasBegun();
-      int[] next = choices.after(world.temperature(), world.isPressed());
+      int[] next = choices.after(world.temperature(), world.isPressed(), false);
       int choice = next[random.nextInt(next.length)];
       // A loss of power shows nothing.
       if (choice >= choices.all().size() || bench.scan(from, choice, to) != null) {

@@ -69,7 +69,7 @@ public enum Part {
   }
 
   /** Everything that the world can do instead of the given choice when this part is faulty. */
-  List<Choice> freed(Choice c, Temperatures temperatures) {
+  List<Choice> freed(Choice c, Detail detail, Temperatures temperatures) {
     List<Choice> all = new ArrayList<>();
     switch (this) {
       case CONTROL_SENSOR -> {
@@ -83,7 +83,7 @@ public enum Part {
         }
       }
       case COUNTER -> {
-        for (Step step : Step.values()) {
+        for (Step step : detail.steps()) {
           all.add(c.withStep(step));
         }
       }

@@ -36,22 +36,23 @@ public record Plan(Set<Part> faulty, Detail detail) {
 
   private static Plan faulty(Set<Part> parts) {
     boolean sparse = parts.size() > 1 && parts.stream().anyMatch(Part::bringsMany);
-    return new Plan(parts, sparse ? Detail.SPARSE : Detail.COARSE);
+    Detail alone = parts.contains(Part.COUNTER) ? Detail.BOUNDED : Detail.COARSE;
+    return new Plan(parts, sparse ? Detail.SPARSE : alone);
   }
 
-  /** No faulty part, and each alone, in the coarse world. */
+  /** No faulty part, and each alone, in the coarse world; the counter in the bounded one. */
   public static List<Plan> quick() {
     List<Plan> plans = new ArrayList<>();
     plans.add(new Plan(Set.of(), Detail.COARSE));
     for (Part part : Part.values()) {
-      plans.add(new Plan(Set.of(part), Detail.COARSE));
+      plans.add(faulty(Set.of(part)));
     }
     return plans;
   }
 
   /**
-   * The fine and the gradual world without a faulty part, and the coarse one with none, each, and
-   * each two; two of which one brings many faults in the sparse one.
+   * The fine and the gradual world without a faulty part, those of {@link #quick()}, and each two
+   * in the coarse world; two of which one brings many faults in the sparse one.
    */
   public static List<Plan> whole() {
     List<Plan> plans = new ArrayList<>();

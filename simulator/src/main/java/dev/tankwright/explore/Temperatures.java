@@ -27,7 +27,7 @@ final class Temperatures {
     int band = profile.get(Parameter.DEAD_BAND);
     int limit = profile.get(Parameter.CUT_OFF_LIMIT);
     int released = limit - profile.get(Parameter.CUT_OFF_RELEASE);
-    sparse = detail == Detail.SPARSE;
+    sparse = detail.isSparse();
     setpointMilliC = profile.get(Parameter.SETPOINT_MAXIMUM);
     int overshot = setpointMilliC + profile.get(Parameter.OVERSHOOT_LIMIT);
     PinLimits pins = new PinLimits(profile);

@@ -41,7 +41,7 @@ class ExploreCommandTest {
   void oneSet() throws IOException, InterruptedException {
     Tool.Result result = Tool.run(folder, "explore", "--faulty", "none");
     assertEquals(0, result.code(), result.err());
-    assertTrue(result.out().contains("1 sets, "), result.out());
+    assertTrue(result.out().contains("1 set, "), result.out());
     assertTrue(result.out().contains("no rule broken"), result.out());
   }
 

@@ -9,6 +9,7 @@ import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.Unit;
 import dev.tankwright.explore.Detail;
 import dev.tankwright.explore.Exploration;
+import dev.tankwright.explore.Onlooker;
 import dev.tankwright.explore.Part;
 import dev.tankwright.explore.Plan;
 import dev.tankwright.explore.SetResult;
@@ -56,7 +57,8 @@ class ExplorationTest {
     Exploration exploration = new Exploration(DeviceProfile.sixLitre(), 1_000);
     List<Plan> plans = Plan.quick();
     assertEquals(
-        exploration.explore(plans, 1, result -> {}), exploration.explore(plans, 2, result -> {}));
+        exploration.explore(plans, 1, Onlooker.NOBODY),
+        exploration.explore(plans, 2, Onlooker.NOBODY));
   }
 
   @Test
