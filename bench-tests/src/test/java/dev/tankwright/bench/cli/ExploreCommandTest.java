@@ -2,11 +2,16 @@ package dev.tankwright.bench.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.controller.board.Parameter;
+import dev.tankwright.explore.Fingerprint;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -43,6 +48,50 @@ class ExploreCommandTest {
     assertEquals(0, result.code(), result.err());
     assertTrue(result.out().contains("1 set, "), result.out());
     assertTrue(result.out().contains("no rule broken"), result.out());
+  }
+
+  @Test
+  @DisplayName("a set that was proven before is not explored again, unless the limits are others")
+  void provenBefore() throws IOException, InterruptedException {
+    String[] none = {"explore", "--faulty", "none", "--proven", "proven.csv"};
+    Tool.Result first = Tool.run(folder, none);
+    assertEquals(0, first.code(), first.err());
+    assertTrue(first.out().contains("explored now: 1 set in "), first.out());
+    Tool.Result again = Tool.run(folder, none);
+    assertEquals(0, again.code(), again.err());
+    assertTrue(again.out().contains("no rule broken, proven before"), again.out());
+    assertFalse(again.out().contains("explored now"), again.out());
+    assertEquals(sum(first), sum(again));
+    List<String> lines = Files.readAllLines(folder.resolve("proven.csv"));
+    assertEquals(2, lines.size(), lines.toString());
+    // What is read in the classes on the class path is what runs in the packed program.
+    String fingerprint = Fingerprint.of(DeviceProfile.sixLitre());
+    assertTrue(lines.get(1).endsWith("," + fingerprint), lines.get(1) + " and " + fingerprint);
+    assertNotEquals(
+        fingerprint, Fingerprint.of(DeviceProfile.sixLitre().with(Parameter.DRY_TIME, 0)));
+  }
+
+  private static String sum(Tool.Result result) {
+    return result
+        .out()
+        .lines()
+        .filter(line -> line.startsWith("1 set, "))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  @DisplayName("a file that holds no proven sets, or cannot be written, is refused")
+  void provenRefused() throws IOException, InterruptedException {
+    Files.writeString(folder.resolve("notes.csv"), "milk\n");
+    Tool.Result foreign = Tool.run(folder, "explore", "--faulty", "none", "--proven", "notes.csv");
+    assertEquals(2, foreign.code(), foreign.err());
+    assertTrue(
+        foreign.err().startsWith("tankwright: --proven: notes.csv:1: these are no proven sets"),
+        foreign.err());
+    Tool.Result absent = Tool.run(folder, "explore", "--faulty", "none", "--proven", "no/p.csv");
+    assertEquals(3, absent.code(), absent.err());
+    assertTrue(absent.err().contains("no/p.csv cannot be used"), absent.err());
   }
 
   @Test
