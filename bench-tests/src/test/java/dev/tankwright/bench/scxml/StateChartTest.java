@@ -46,6 +46,7 @@ class StateChartTest {
         Arguments.of("a target that is no state", "target=\"DRAINING\"", "target=\"EMPTYING\""),
         Arguments.of("two states of one id", "<state id=\"PAUSED\"", "<state id=\"CLEANING\""),
         Arguments.of("a transition without event", " event=\"CLEANED\"", ""),
+        Arguments.of("an event of no name", "event=\"CLEANED\"", "event=\"cleaned!\""),
         Arguments.of("a transition without target", " target=\"DRAINING\"", ""),
         Arguments.of("a transition outside of states", "</scxml>", "<transition/></scxml>"),
         Arguments.of("an unknown element", "</scxml>", "<phase/></scxml>"));
