@@ -3,15 +3,12 @@ package dev.tankwright.cli;
 import dev.tankwright.explore.Onlooker;
 import dev.tankwright.explore.Plan;
 import dev.tankwright.explore.SetResult;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.LongSupplier;
 
-/**
- * Tells how far an exploration has come: on a terminal one line with the sets that are under way.
- * Any thread.
- */
+/** Tells how far an exploration has come, in one line of a terminal. Any thread. */
 final class ExplorationProgress implements Onlooker {
   private static final long NANOS_PER_SECOND = 1_000_000_000L;
   private static final long BETWEEN = NANOS_PER_SECOND / 4;
@@ -20,8 +17,8 @@ final class ExplorationProgress implements Onlooker {
   private final LongSupplier nanoseconds;
   private final int all;
   private final Results results;
-  private final Map<Plan, Long> began = new LinkedHashMap<>();
-  private final Map<Plan, String> underWay = new LinkedHashMap<>();
+  private final Map<Plan, Long> began = new HashMap<>();
+  private final Map<Plan, Seen> underWay = new HashMap<>();
   private long last;
   private int done;
 
@@ -54,15 +51,13 @@ final class ExplorationProgress implements Onlooker {
   @Override
   public synchronized void begins(Plan plan) {
     began.put(plan, nanoseconds.getAsLong());
-    underWay.put(plan, plan.text());
+    underWay.put(plan, new Seen(0, 0));
     line.say(text());
   }
 
   @Override
   public synchronized void looked(Plan plan, int looked, int reached) {
-    underWay.put(
-        plan,
-        String.format(Locale.ROOT, "%s, %,d of %,d states so far", plan.text(), looked, reached));
+    underWay.put(plan, new Seen(looked, reached));
     long now = nanoseconds.getAsLong();
     if (now - last >= BETWEEN) {
       last = now;
@@ -82,13 +77,14 @@ final class ExplorationProgress implements Onlooker {
     }
   }
 
-  /** For example {@code explore: 3 of 93 sets done; counter, 1,024 of 20,480 states so far}. */
+  /** Short enough for a narrow terminal, which would break a longer line. */
   private String text() {
-    return "explore: "
-        + done
-        + " of "
-        + all
-        + " sets done; "
-        + String.join("; ", underWay.values());
+    int looked = underWay.values().stream().mapToInt(Seen::looked).sum();
+    int reached = underWay.values().stream().mapToInt(Seen::reached).sum();
+    String known = String.format(Locale.ROOT, "%,d of %,d known states", looked, reached);
+    return "explore: " + done + " of " + all + " sets done; looked at " + known;
   }
+
+  /** How far a set has come. */
+  private record Seen(int looked, int reached) {}
 }
