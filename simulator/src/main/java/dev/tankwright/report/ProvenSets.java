@@ -97,7 +97,8 @@ public final class ProvenSets implements Closeable {
   }
 
   private void parse(String text) throws IOException {
-    if (!text.startsWith(String.join(",", HEADINGS) + "\r\n")) {
+    // Lines may have lost their carriage returns on the way through a version control.
+    if (!text.lines().findFirst().orElse("").equals(String.join(",", HEADINGS))) {
       throw new IllegalArgumentException(
           file + ":1: these are no proven sets; the headings are " + String.join(",", HEADINGS));
     }

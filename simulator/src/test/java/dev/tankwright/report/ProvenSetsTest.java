@@ -93,6 +93,16 @@ class ProvenSetsTest {
   }
 
   @Test
+  @DisplayName("lines that have lost their carriage returns are read as well")
+  void lineFeeds() throws IOException {
+    put(whole("none"), "a1");
+    Files.writeString(file, Files.readString(file).replace("\r\n", "\n"));
+    put(whole("counter"), "a1");
+    assertEquals(Optional.of(whole("none")), found("none", "a1"));
+    assertEquals(Optional.of(whole("counter")), found("counter", "a1"));
+  }
+
+  @Test
   @DisplayName("a file of something else is refused with its place, and not touched")
   void foreign() throws IOException {
     assertRefused("a,b\r\n1,2\r\n", ":1: these are no proven sets");
