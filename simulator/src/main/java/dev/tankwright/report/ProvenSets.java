@@ -3,7 +3,6 @@ package dev.tankwright.report;
 import dev.tankwright.explore.SetResult;
 import java.io.Closeable;
 import java.io.IOException;
-import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.Channels;
@@ -13,11 +12,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVRecord;
 
 /**
  * A file of the sets that were explored to their end without a broken rule: comma-separated values
@@ -26,12 +22,6 @@ import org.apache.commons.csv.CSVRecord;
  * file belongs to one run at a time. One thread.
  */
 public final class ProvenSets implements Closeable {
-  private static final String[] HEADINGS = {
-    "set", "states", "transitions", "depth", "bytes", "seconds", "fingerprint"
-  };
-  private static final CSVFormat FORMAT =
-      CSVFormat.RFC4180.builder().setHeader(HEADINGS).setSkipHeaderRecord(true).get();
-
   private final Path file;
   private final FileChannel channel;
   private final String fingerprint;
@@ -82,50 +72,25 @@ public final class ProvenSets implements Closeable {
   }
 
   private void read() throws IOException {
-    byte[] all = Channels.newInputStream(channel).readAllBytes();
-    int whole = all.length;
-    while (whole > 0 && all[whole - 1] != '\n') {
-      whole--;
-    }
-    channel.truncate(whole);
-    channel.position(whole);
-    if (whole == 0) {
-      write((Object[]) HEADINGS);
-    } else {
-      parse(new String(all, 0, whole, StandardCharsets.UTF_8));
-    }
-  }
-
-  private void parse(String text) throws IOException {
-    // Lines may have lost their carriage returns on the way through a version control.
-    if (!text.lines().findFirst().orElse("").equals(String.join(",", HEADINGS))) {
+    String all =
+        new String(Channels.newInputStream(channel).readAllBytes(), StandardCharsets.UTF_8);
+    // Before anything is written: what is not ours is not touched.
+    if (!ProvenSetLines.isBeginning(all)) {
       throw new IllegalArgumentException(
-          file + ":1: these are no proven sets; the headings are " + String.join(",", HEADINGS));
+          file + ":1: these are no proven sets; the headings are " + ProvenSetLines.HEADINGS);
     }
-    for (CSVRecord line : FORMAT.parse(new StringReader(text))) {
-      try {
-        if (line.get("fingerprint").equals(fingerprint)) {
-          SetResult result = result(line);
-          proven.put(result.faulty(), result);
-        }
-      } catch (IllegalArgumentException e) {
-        throw new IllegalArgumentException(
-            file + ":" + (line.getRecordNumber() + 1) + ": no proven set (" + e.getMessage() + ")",
-            e);
-      }
+    String whole = all.substring(0, all.lastIndexOf('\n') + 1);
+    try {
+      proven.putAll(ProvenSetLines.read(whole, fingerprint));
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException(file + ":" + e.getMessage(), e);
     }
-  }
-
-  private static SetResult result(CSVRecord line) {
-    return new SetResult(
-        line.get("set"),
-        Integer.parseInt(line.get("states")),
-        Long.parseLong(line.get("transitions")),
-        Integer.parseInt(line.get("depth")),
-        Long.parseLong(line.get("bytes")),
-        true,
-        List.of(),
-        "");
+    long length = whole.getBytes(StandardCharsets.UTF_8).length;
+    channel.truncate(length);
+    channel.position(length);
+    if (length == 0) {
+      write(ProvenSetLines.headings());
+    }
   }
 
   /**
@@ -149,21 +114,13 @@ public final class ProvenSets implements Closeable {
     }
     proven.put(result.faulty(), result);
     try {
-      write(
-          result.faulty(),
-          result.states(),
-          result.transitions(),
-          result.depth(),
-          result.bytes(),
-          seconds,
-          fingerprint);
+      write(ProvenSetLines.line(result, seconds, fingerprint));
     } catch (IOException e) {
       throw new UnwritableException(file + " cannot be written (" + e + ")", e);
     }
   }
 
-  private void write(Object... values) throws IOException {
-    String line = CSVFormat.RFC4180.format(values) + "\r\n";
+  private void write(String line) throws IOException {
     ByteBuffer bytes = ByteBuffer.wrap(line.getBytes(StandardCharsets.UTF_8));
     while (bytes.hasRemaining()) {
       channel.write(bytes);
