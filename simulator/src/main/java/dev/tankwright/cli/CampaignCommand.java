@@ -25,11 +25,11 @@ import picocli.CommandLine;
     versionProvider = Version.class,
     footer = {
       "",
-      "DIR holds results.tsv, to which every finished case is added at once, and in the end",
-      "matrix.csv, cases.csv, junit.xml, report.html, summary.html and SHA256SUMS, and in worst",
-      "the worst cases run again. Ctrl-C stops between two cases with exit code 130; --resume goes",
-      "on, whatever ended the run before. The results are the same whatever the number of threads",
-      "and shares.",
+      "DIR holds results.tsv, to which every finished case is added at once, and in "
+          + "the end matrix.csv, cases.csv, junit.xml, report.html, summary.html and "
+          + "SHA256SUMS, and in worst the worst cases run again. Ctrl-C stops between two "
+          + "cases with exit code 130; --resume goes on, whatever ended the run before. "
+          + "The results are the same whatever the number of threads and shares.",
       "A simulation is evidence about logic, not a certificate."
     })
 final class CampaignCommand implements Callable<Integer> {

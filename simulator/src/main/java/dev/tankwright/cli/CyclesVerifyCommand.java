@@ -15,8 +15,9 @@ import picocli.CommandLine;
     versionProvider = Version.class,
     footer = {
       "",
-      "Exit code 1 says that something is wrong; every finding is named. A chain shows that",
-      "somebody has been at the events. Whoever can write all of them anew can make one that holds."
+      "Exit code 1 says that something is wrong; every finding is named. A chain "
+          + "shows that somebody has been at the events. Whoever can write all of them "
+          + "anew can make one that holds."
     })
 final class CyclesVerifyCommand extends RecordsCommand {
   @Override

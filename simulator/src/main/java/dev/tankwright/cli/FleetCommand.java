@@ -21,10 +21,11 @@ import picocli.CommandLine;
     versionProvider = Version.class,
     footer = {
       "",
-      "Each bath has a day, an outbox and an MQTT client of its own. Run again with the same",
-      "--outboxes, the fleet goes on with its next day. Ctrl-C breaks the day off: every bath says",
-      "offline, and what is not acknowledged waits in the outboxes. The exit code is 0 when every",
-      "event is acknowledged in the end, 3 when one is not, 130 after Ctrl-C.",
+      "Each bath has a day, an outbox and an MQTT client of its own. Run again with "
+          + "the same --outboxes, the fleet goes on with its next day. Ctrl-C breaks the "
+          + "day off: every bath says offline, and what is not acknowledged waits in the "
+          + "outboxes. The exit code is 0 when every event is acknowledged in the end, 3 "
+          + "when one is not, 130 after Ctrl-C.",
       "The days are invented; a simulation is evidence about logic, not a certificate."
     })
 final class FleetCommand implements Callable<Integer> {

@@ -31,10 +31,11 @@ import picocli.CommandLine;
     versionProvider = Version.class,
     footer = {
       "",
-      "DIR holds evaluations.csv, margin.svg and worst.yaml, which 'tankwright run' replays.",
-      "Of a scenario, the moments of its entries and usual tolerances are searched; of a",
-      "campaign, the cells of its matrix over the campaign's tolerances. A run that does not",
-      "put the requirement to the test shows nothing and counts as neither good nor bad.",
+      "DIR holds evaluations.csv, margin.svg and worst.yaml, which 'tankwright run' " + "replays.",
+      "Of a scenario, the moments of its entries and usual tolerances are searched; "
+          + "of a campaign, the cells of its matrix over the campaign's tolerances. A run "
+          + "that does not put the requirement to the test shows nothing and counts as "
+          + "neither good nor bad.",
       "What is found is the worst that was met, not the worst there is."
     })
 final class HuntCommand implements Callable<Integer> {

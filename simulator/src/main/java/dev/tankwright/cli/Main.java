@@ -31,8 +31,9 @@ import picocli.CommandLine;
     synopsisSubcommandLabel = "COMMAND",
     footer = {
       "",
-      "A simulation is evidence about logic, not a certificate. The device's and the chemistry's",
-      "own instructions, local codes and licensed practice come first."
+      "A simulation is evidence about logic, not a certificate. The device's and "
+          + "the chemistry's own instructions, local codes and licensed practice come "
+          + "first."
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {

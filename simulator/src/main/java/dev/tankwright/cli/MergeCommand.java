@@ -23,8 +23,9 @@ import picocli.CommandLine;
     versionProvider = Version.class,
     footer = {
       "",
-      "What is written is the same to the byte as of one machine alone. A share that is missing,",
-      "incomplete, damaged, there twice, or of another campaign or version is bad input."
+      "What is written is the same to the byte as of one machine alone. A share "
+          + "that is missing, incomplete, damaged, there twice, or of another campaign or "
+          + "version is bad input."
     })
 final class MergeCommand implements Callable<Integer> {
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;

@@ -20,8 +20,9 @@ import picocli.CommandLine;
     versionProvider = Version.class,
     footer = {
       "",
-      "Baths that come with the program: bench-3l, bench-6l, floor-28l. A file may start from one",
-      "of them by 'extends: bench-6l'. Everything is found by simulating the bath alone."
+      "Baths that come with the program: bench-3l, bench-6l, floor-28l. A file may "
+          + "start from one of them by 'extends: bench-6l'. Everything is found by "
+          + "simulating the bath alone."
     })
 final class ProfileCommand implements Callable<Integer> {
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;

@@ -21,9 +21,9 @@ import picocli.CommandLine;
     versionProvider = Version.class,
     footer = {
       "",
-      "An event is acknowledged to the broker once it is committed. Whatever ends the recorder,",
-      "the next one with the same database goes on where it was. Exit code 1 says that events are",
-      "missing, or are not as they left their device."
+      "An event is acknowledged to the broker once it is committed. Whatever ends "
+          + "the recorder, the next one with the same database goes on where it was. Exit "
+          + "code 1 says that events are missing, or are not as they left their device."
     })
 final class RecordCommand implements Callable<Integer> {
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;

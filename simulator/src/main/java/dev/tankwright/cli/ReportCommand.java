@@ -27,10 +27,11 @@ import picocli.CommandLine;
     versionProvider = Version.class,
     footer = {
       "",
-      "Writes summary.html, to be printed and signed, and SHA256SUMS, the checksums of all files",
-      "it speaks of; with --baseline also changes.html. The baseline is only read. Exit code 1",
-      "with --baseline: a requirement or cell fails that did not, or is no longer put to the test;",
-      "with --verify: a file is altered or missing; else: what the results themselves say."
+      "Writes summary.html, to be printed and signed, and SHA256SUMS, the checksums "
+          + "of all files it speaks of; with --baseline also changes.html. The baseline "
+          + "is only read. Exit code 1 with --baseline: a requirement or cell fails that "
+          + "did not, or is no longer put to the test; with --verify: a file is altered "
+          + "or missing; else: what the results themselves say."
     })
 final class ReportCommand implements Callable<Integer> {
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;

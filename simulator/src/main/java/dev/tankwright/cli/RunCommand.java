@@ -20,8 +20,8 @@ import picocli.CommandLine;
     footer = {
       "",
       "Without --broker the run starts a broker of its own on a free loopback port.",
-      "When a requirement fails and the broker fails too, the exit code tells of the",
-      "requirement."
+      "When a requirement fails and the broker fails too, the exit code tells of "
+          + "the requirement."
     })
 final class RunCommand implements Callable<Integer> {
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
