@@ -31,7 +31,7 @@ import picocli.CommandLine;
           + "few classes around the controller's limits. Each broken rule is written as a "
           + "scenario file that 'tankwright run' replays. Exit code 1 also when a set was "
           + "given up at --limit: nothing is proven then.",
-      "A proof about logic is no certificate, and says nothing of real times and " + "real parts."
+      "A proof about logic is no certificate, and says nothing of real times and real parts."
     })
 final class ExploreCommand implements Callable<Integer> {
   private final LongSupplier nanoseconds;

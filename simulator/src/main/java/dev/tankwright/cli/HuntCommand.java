@@ -31,7 +31,7 @@ import picocli.CommandLine;
     versionProvider = Version.class,
     footer = {
       "",
-      "DIR holds evaluations.csv, margin.svg and worst.yaml, which 'tankwright run' " + "replays.",
+      "DIR holds evaluations.csv, margin.svg and worst.yaml, which 'tankwright run' replays.",
       "Of a scenario, the moments of its entries and usual tolerances are searched; "
           + "of a campaign, the cells of its matrix over the campaign's tolerances. A run "
           + "that does not put the requirement to the test shows nothing and counts as "
