@@ -10,6 +10,7 @@ import dev.tankwright.events.mqtt.OutgoingEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -49,6 +50,13 @@ class PowerCutTest {
     return Outbox.open(file, OutboxSettings.STANDARD, () -> Instant.EPOCH);
   }
 
+  // A commit takes a millisecond or two, and hundreds are waited for.
+  private static void awaitCommitted(Outbox outbox, long rows) {
+    Awaitility.await()
+        .pollInterval(Duration.ofMillis(1))
+        .until(() -> outbox.health().committed() == rows);
+  }
+
   /** Writes an outbox and keeps what its files were when the power went. */
   @BeforeEach
   void write() throws IOException {
@@ -62,7 +70,7 @@ class PowerCutTest {
           assertTrue(outbox.append(event(++row)), "there was room");
         }
         long expected = row;
-        Awaitility.await().until(() -> outbox.health().committed() == expected);
+        awaitCommitted(outbox, expected);
         points.add(new Point(Files.size(wal), row));
       }
       database = Files.readAllBytes(file);
@@ -95,7 +103,7 @@ class PowerCutTest {
         assertArrayEquals(event(row).payload(), entry.event().payload());
       }
       assertTrue(outbox.append(event(found + 1)), "it goes on");
-      Awaitility.await().until(() -> outbox.health().committed() == found + 1);
+      awaitCommitted(outbox, found + 1);
     }
   }
 
