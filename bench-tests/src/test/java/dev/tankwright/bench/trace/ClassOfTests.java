@@ -18,7 +18,15 @@ import org.objectweb.asm.Type;
 /** What a compiled test class says of requirements, read without loading it. */
 public final class ClassOfTests extends ClassVisitor {
   /** The modules of the reactor, in its order. */
-  static final List<String> MODULES = List.of("controller-core", "simulator", "bench-tests");
+  static final List<String> MODULES =
+      List.of(
+          "controller-core/controller",
+          "controller-core/events",
+          "controller-core/delivery",
+          "simulator/bench",
+          "simulator/facility",
+          "simulator/cli",
+          "bench-tests");
 
   // Its own tests hold samples, which show no requirement of the device.
   private static final Pattern TRACE_ITSELF =

@@ -128,7 +128,8 @@ class TraceCheckTest {
   @Test
   @DisplayName("a partial trace is not asked to be complete; what ran is judged all the same")
   void partial() {
-    List<String> gaps = List.of("controller-core has run only the tests of -Dtest=LidTest");
+    List<String> gaps =
+        List.of("controller-core/controller has run only the tests of -Dtest=LidTest");
     Traced bad =
         new Traced(List.of("SR-01"), "a.LidTest", "opens", "a name", 1, 1, 0, Verdict.FAILED);
 

@@ -34,7 +34,7 @@ class TraceMainTest {
     write("build," + BUILD + ",selection,\r\n" + COLUMNS + ROW);
     List<String> gaps = new ArrayList<>();
 
-    List<Traced> tests = new TraceBuild(root, BUILD).part("simulator", gaps);
+    List<Traced> tests = new TraceBuild(root, BUILD).part("simulator/bench", gaps);
 
     List<String> ids = List.of("SR-01");
     assertEquals(
@@ -48,17 +48,17 @@ class TraceMainTest {
   void gaps() throws IOException {
     List<String> gaps = new ArrayList<>();
     TraceBuild build = new TraceBuild(root, BUILD);
-    assertEquals(List.of(), build.part("simulator", gaps));
+    assertEquals(List.of(), build.part("simulator/bench", gaps));
     write("build,2026-03-01T08:00:00Z,selection,\r\n" + COLUMNS + ROW);
-    assertEquals(List.of(), build.part("simulator", gaps));
+    assertEquals(List.of(), build.part("simulator/bench", gaps));
     write("build," + BUILD + ",selection,-Dtest=LidTest\r\n" + COLUMNS + ROW);
-    assertEquals(1, build.part("simulator", gaps).size());
+    assertEquals(1, build.part("simulator/bench", gaps).size());
 
     assertEquals(
         List.of(
-            "simulator has run no test",
-            "simulator has run no test in this build, the last one was 2026-03-01T08:00:00Z",
-            "simulator has run only the tests of -Dtest=LidTest"),
+            "simulator/bench has run no test",
+            "simulator/bench has run no test in this build, the last one was 2026-03-01T08:00:00Z",
+            "simulator/bench has run only the tests of -Dtest=LidTest"),
         gaps);
   }
 
@@ -129,14 +129,14 @@ class TraceMainTest {
     assertTrue(whole.contains("- SR-02 has none\n"), whole);
     assertFalse(whole.contains("Partial"), whole);
 
-    Findings partial = findings(List.of("simulator has run no test"));
+    Findings partial = findings(List.of("simulator/bench has run no test"));
     assertTrue(
         new TraceReport(partial, List.of())
             .markdown()
-            .contains("**Partial**:\n- simulator has run no test\n"));
+            .contains("**Partial**:\n- simulator/bench has run no test\n"));
     List<String> summary = TraceMain.summary(partial, root);
     assertTrue(summary.get(0).startsWith("[trace] PARTIAL"), summary.get(0));
-    assertEquals("[trace] PARTIAL, for simulator has run no test", summary.get(1));
+    assertEquals("[trace] PARTIAL, for simulator/bench has run no test", summary.get(1));
     assertTrue(TraceMain.summary(findings(List.of()), root).get(0).contains("complete"));
   }
 
@@ -160,7 +160,7 @@ class TraceMainTest {
   }
 
   private void write(String part) throws IOException {
-    Path target = Files.createDirectories(root.resolve("simulator").resolve("target"));
+    Path target = Files.createDirectories(root.resolve("simulator/bench").resolve("target"));
     Files.writeString(target.resolve("requirement-tests.csv"), part);
   }
 }
