@@ -6,8 +6,8 @@ import dev.tankwright.explore.Exploration;
 import dev.tankwright.explore.Part;
 import dev.tankwright.explore.Plan;
 import dev.tankwright.explore.SetResult;
-import dev.tankwright.explore.TraceFile;
 import dev.tankwright.explore.Violation;
+import dev.tankwright.report.BrokenRuleScenario;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.ScenarioException;
 import dev.tankwright.scenario.ScenarioReader;
@@ -34,7 +34,7 @@ public final class MutantRun implements Function<String, List<String>> {
       return result.complete() ? List.of() : List.of("GIVEN_UP", "0", "");
     }
     Violation violation = result.violations().get(0);
-    String text = TraceFile.of(violation, exploration.shortened());
+    String text = BrokenRuleScenario.text(violation, exploration.shortened());
     return List.of(
         violation.rule().name(), Integer.toString(violation.scans().size()), replayed(text));
   }

@@ -81,6 +81,7 @@ class PackageArrowsTest {
                   "events..",
                   "scenario..",
                   "campaign..",
+                  "rule..",
                   "explore..")),
           Map.entry("cli..", List.of("..")));
 

@@ -26,7 +26,8 @@ public record PinScan(Pins pins, boolean fresh, int offSeconds, boolean damaged)
     return new PinScan(null, false, cut.seconds, !cut.recalled);
   }
 
-  boolean isCut() {
+  /** True for a loss of power. */
+  public boolean isCut() {
     return offSeconds != POWERED;
   }
 

@@ -64,7 +64,7 @@ final class Retrace {
 
   /** Shows in vain how the operator tries to come back to STANDBY. */
   private void tryBack(Bench bench, StateWords state, int counter, List<PinScan> scans) {
-    for (int scan = 1; scan <= TraceFile.BACK_SCANS; scan++) {
+    for (int scan = 1; scan <= Violation.BACK_SCANS; scan++) {
       bench.look(state);
       World world = bench.world();
       int choice = recovery.choice(world.temperature(), bench.watch().phase(), world.isPressed());

@@ -15,7 +15,9 @@ import java.util.Optional;
  * @param recipe for the recipe's pin: the recipe, if there is one
  */
 public record PinForce(Pin pin, int number, Optional<Recipe> recipe) {
-  private static final int NONE = -1;
+  /** In {@code number}: no command or verdict at all. */
+  public static final int NONE = -1;
+
   private static final Command[] COMMANDS = Command.values();
   private static final FoilVerdict[] VERDICTS = FoilVerdict.values();
 

@@ -1,7 +1,6 @@
 package dev.tankwright.report;
 
 import dev.tankwright.controller.board.DeviceProfile;
-import dev.tankwright.explore.TraceFile;
 import dev.tankwright.explore.Violation;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -25,8 +24,8 @@ public final class TraceFolder {
     folder.make();
     List<Path> files = new ArrayList<>();
     for (Violation violation : violations) {
-      String name = TraceFile.name(violation);
-      byte[] content = TraceFile.of(violation, profile).getBytes(StandardCharsets.UTF_8);
+      String name = BrokenRuleScenario.fileName(violation);
+      byte[] content = BrokenRuleScenario.text(violation, profile).getBytes(StandardCharsets.UTF_8);
       folder.place(name, out -> out.write(content));
       files.add(directory.resolve(name));
     }
