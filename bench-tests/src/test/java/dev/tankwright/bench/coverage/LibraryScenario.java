@@ -1,8 +1,8 @@
 package dev.tankwright.bench.coverage;
 
 import dev.tankwright.scenario.Scenario;
-import dev.tankwright.scenario.ScenarioException;
-import dev.tankwright.scenario.ScenarioReader;
+import dev.tankwright.scenario.file.ScenarioReader;
+import dev.tankwright.scenario.yaml.ScenarioException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -8,7 +8,7 @@ import dev.tankwright.events.CycleEvent;
 import dev.tankwright.events.EventType;
 import dev.tankwright.loop.Signal;
 import dev.tankwright.loop.Trace;
-import dev.tankwright.scenario.Mark;
+import dev.tankwright.scenario.run.Mark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -8,7 +8,7 @@ import dev.tankwright.campaign.CampaignReader;
 import dev.tankwright.campaign.CaseOutcome;
 import dev.tankwright.campaign.Plan;
 import dev.tankwright.campaign.PlanException;
-import dev.tankwright.scenario.ScenarioException;
+import dev.tankwright.scenario.yaml.ScenarioException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -7,7 +7,7 @@ import dev.tankwright.events.EventType;
 import dev.tankwright.events.mqtt.DeviceStatus;
 import dev.tankwright.events.mqtt.DeviceTopics;
 import dev.tankwright.events.mqtt.StatusMessage;
-import dev.tankwright.scenario.ScenarioException;
+import dev.tankwright.scenario.yaml.ScenarioException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,11 +1,11 @@
 package dev.tankwright.bench.docs;
 
 import dev.tankwright.events.CloudEventJson;
-import dev.tankwright.scenario.RunResult;
 import dev.tankwright.scenario.Scenario;
-import dev.tankwright.scenario.ScenarioException;
-import dev.tankwright.scenario.ScenarioReader;
-import dev.tankwright.scenario.ScenarioRun;
+import dev.tankwright.scenario.file.ScenarioReader;
+import dev.tankwright.scenario.run.RunResult;
+import dev.tankwright.scenario.run.ScenarioRun;
+import dev.tankwright.scenario.yaml.ScenarioException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;

@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import dev.tankwright.loop.Pin;
 import dev.tankwright.loop.Signal;
 import dev.tankwright.plant.PartFault;
-import dev.tankwright.scenario.FaultSize;
-import dev.tankwright.scenario.ScenarioException;
-import dev.tankwright.scenario.ScenarioReader;
 import dev.tankwright.scenario.Verdict;
+import dev.tankwright.scenario.lint.ScenarioLint;
+import dev.tankwright.scenario.quantity.FaultSize;
+import dev.tankwright.scenario.yaml.ScenarioException;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
@@ -20,7 +20,7 @@ class ScenariosPageTest {
   @Test
   @DisplayName("the example is a scenario without warnings")
   void readable() throws ScenarioException {
-    assertEquals(List.of(), ScenarioReader.lint(Examples.PAGE, Examples.printed()).warnings());
+    assertEquals(List.of(), ScenarioLint.of(Examples.PAGE, Examples.printed()).warnings());
   }
 
   @Test

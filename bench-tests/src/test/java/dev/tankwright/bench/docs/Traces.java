@@ -3,7 +3,7 @@ package dev.tankwright.bench.docs;
 import dev.tankwright.bench.coverage.LibraryScenario;
 import dev.tankwright.bench.trace.ClassOfTests;
 import dev.tankwright.bench.trace.ClassOfTests.DeclaredTest;
-import dev.tankwright.scenario.ScenarioException;
+import dev.tankwright.scenario.yaml.ScenarioException;
 import java.io.IOException;
 import java.util.List;
 import java.util.Set;

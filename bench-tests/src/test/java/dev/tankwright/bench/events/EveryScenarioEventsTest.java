@@ -9,7 +9,7 @@ import com.networknt.schema.Schema;
 import dev.tankwright.events.ChainCheck;
 import dev.tankwright.events.ChainedEvent;
 import dev.tankwright.events.NotAnEventException;
-import dev.tankwright.scenario.ScenarioException;
+import dev.tankwright.scenario.yaml.ScenarioException;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

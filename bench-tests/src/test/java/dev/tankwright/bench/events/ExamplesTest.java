@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import dev.tankwright.events.CloudEventJson;
 import dev.tankwright.events.CycleEvent;
 import dev.tankwright.events.EventType;
-import dev.tankwright.scenario.ScenarioException;
+import dev.tankwright.scenario.yaml.ScenarioException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,10 +1,10 @@
 package dev.tankwright.bench.events;
 
 import dev.tankwright.events.CloudEventJson;
-import dev.tankwright.scenario.RunResult;
-import dev.tankwright.scenario.ScenarioException;
-import dev.tankwright.scenario.ScenarioReader;
-import dev.tankwright.scenario.ScenarioRun;
+import dev.tankwright.scenario.file.ScenarioReader;
+import dev.tankwright.scenario.run.RunResult;
+import dev.tankwright.scenario.run.ScenarioRun;
+import dev.tankwright.scenario.yaml.ScenarioException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

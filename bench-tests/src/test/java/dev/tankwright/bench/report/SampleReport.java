@@ -2,11 +2,11 @@ package dev.tankwright.bench.report;
 
 import dev.tankwright.report.EventsSeen;
 import dev.tankwright.report.HtmlReport;
-import dev.tankwright.scenario.RunResult;
 import dev.tankwright.scenario.Scenario;
-import dev.tankwright.scenario.ScenarioException;
-import dev.tankwright.scenario.ScenarioReader;
-import dev.tankwright.scenario.ScenarioRun;
+import dev.tankwright.scenario.file.ScenarioReader;
+import dev.tankwright.scenario.run.RunResult;
+import dev.tankwright.scenario.run.ScenarioRun;
+import dev.tankwright.scenario.yaml.ScenarioException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

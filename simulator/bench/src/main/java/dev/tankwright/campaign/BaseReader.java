@@ -1,9 +1,9 @@
 package dev.tankwright.campaign;
 
-import dev.tankwright.scenario.Block;
 import dev.tankwright.scenario.Scenario;
-import dev.tankwright.scenario.ScenarioException;
-import dev.tankwright.scenario.ScenarioReader;
+import dev.tankwright.scenario.file.Block;
+import dev.tankwright.scenario.file.ScenarioReader;
+import dev.tankwright.scenario.yaml.ScenarioException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -1,10 +1,10 @@
 package dev.tankwright.campaign;
 
 import dev.tankwright.controller.board.Phase;
-import dev.tankwright.scenario.Block;
 import dev.tankwright.scenario.Requirement;
 import dev.tankwright.scenario.Scenario;
-import dev.tankwright.scenario.ScenarioException;
+import dev.tankwright.scenario.file.Block;
+import dev.tankwright.scenario.yaml.ScenarioException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,10 +1,10 @@
 package dev.tankwright.campaign;
 
 import dev.tankwright.controller.board.Fault;
-import dev.tankwright.scenario.QuietRun;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.TimelineEntry;
 import dev.tankwright.scenario.Verdict;
+import dev.tankwright.scenario.run.QuietRun;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;

@@ -1,7 +1,8 @@
 package dev.tankwright.campaign;
 
-import dev.tankwright.scenario.ProfileText;
 import dev.tankwright.scenario.Scenario;
+import dev.tankwright.scenario.file.ScenarioText;
+import dev.tankwright.scenario.profile.ProfileText;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;

@@ -1,8 +1,8 @@
 package dev.tankwright.campaign;
 
-import dev.tankwright.scenario.Block;
 import dev.tankwright.scenario.Requirement;
 import dev.tankwright.scenario.Scenario;
+import dev.tankwright.scenario.file.Block;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;

@@ -2,9 +2,9 @@ package dev.tankwright.campaign;
 
 import dev.tankwright.loop.Deed;
 import dev.tankwright.plant.PartFault;
-import dev.tankwright.scenario.Place;
 import dev.tankwright.scenario.TimelineEntry;
 import dev.tankwright.scenario.When;
+import dev.tankwright.scenario.yaml.Place;
 
 /**
  * What a campaign does to the bath: a part that breaks, or any other deed.

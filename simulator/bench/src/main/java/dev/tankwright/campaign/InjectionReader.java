@@ -2,8 +2,8 @@ package dev.tankwright.campaign;
 
 import dev.tankwright.loop.Deed;
 import dev.tankwright.plant.PartFault;
-import dev.tankwright.scenario.Block;
 import dev.tankwright.scenario.Scenario;
+import dev.tankwright.scenario.file.Block;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;

@@ -1,8 +1,9 @@
 package dev.tankwright.campaign;
 
-import dev.tankwright.scenario.BuiltInBaths;
-import dev.tankwright.scenario.ProfileText;
 import dev.tankwright.scenario.Scenario;
+import dev.tankwright.scenario.file.ScenarioText;
+import dev.tankwright.scenario.profile.BuiltInBaths;
+import dev.tankwright.scenario.profile.ProfileText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -1,6 +1,6 @@
 package dev.tankwright.campaign;
 
-import dev.tankwright.scenario.Block;
+import dev.tankwright.scenario.file.Block;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;

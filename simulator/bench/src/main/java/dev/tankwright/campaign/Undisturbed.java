@@ -1,11 +1,11 @@
 package dev.tankwright.campaign;
 
 import dev.tankwright.controller.board.Phase;
-import dev.tankwright.scenario.PhaseSpan;
-import dev.tankwright.scenario.RunResult;
 import dev.tankwright.scenario.Scenario;
-import dev.tankwright.scenario.ScenarioRun;
 import dev.tankwright.scenario.Verdict;
+import dev.tankwright.scenario.run.PhaseSpan;
+import dev.tankwright.scenario.run.RunResult;
+import dev.tankwright.scenario.run.ScenarioRun;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;

@@ -1,8 +1,8 @@
 package dev.tankwright.hunt;
 
 import dev.tankwright.campaign.Replay;
-import dev.tankwright.scenario.Plain;
 import dev.tankwright.scenario.Verdict;
+import dev.tankwright.scenario.quantity.Plain;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.StringJoiner;

@@ -1,10 +1,10 @@
 package dev.tankwright.hunt;
 
 import dev.tankwright.controller.board.Fault;
-import dev.tankwright.scenario.QuietRun;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.TimelineEntry;
 import dev.tankwright.scenario.Verdict;
+import dev.tankwright.scenario.run.QuietRun;
 
 /** Runs one point of a space. Made for one run. */
 final class Probe implements QuietRun.Witness {

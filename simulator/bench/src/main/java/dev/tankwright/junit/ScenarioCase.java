@@ -1,10 +1,10 @@
 package dev.tankwright.junit;
 
-import dev.tankwright.scenario.RunResult;
-import dev.tankwright.scenario.ScenarioException;
-import dev.tankwright.scenario.ScenarioReader;
-import dev.tankwright.scenario.ScenarioRun;
 import dev.tankwright.scenario.Verdict;
+import dev.tankwright.scenario.file.ScenarioReader;
+import dev.tankwright.scenario.run.RunResult;
+import dev.tankwright.scenario.run.ScenarioRun;
+import dev.tankwright.scenario.yaml.ScenarioException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

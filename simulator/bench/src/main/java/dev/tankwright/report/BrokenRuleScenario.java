@@ -1,6 +1,5 @@
 package dev.tankwright.report;
 
-import dev.tankwright.campaign.ScenarioText;
 import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Phase;
@@ -15,13 +14,14 @@ import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
 import dev.tankwright.plant.PartFault;
 import dev.tankwright.rule.Rule;
-import dev.tankwright.scenario.BuiltInBaths;
-import dev.tankwright.scenario.Condition;
-import dev.tankwright.scenario.Place;
 import dev.tankwright.scenario.Requirement;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.TimelineEntry;
 import dev.tankwright.scenario.When;
+import dev.tankwright.scenario.condition.Condition;
+import dev.tankwright.scenario.file.ScenarioText;
+import dev.tankwright.scenario.profile.BuiltInBaths;
+import dev.tankwright.scenario.yaml.Place;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumMap;

@@ -1,8 +1,8 @@
 package dev.tankwright.report;
 
-import dev.tankwright.scenario.PhaseSpan;
-import dev.tankwright.scenario.RunResult;
 import dev.tankwright.scenario.Verdict;
+import dev.tankwright.scenario.run.PhaseSpan;
+import dev.tankwright.scenario.run.RunResult;
 import java.util.List;
 
 /**

@@ -1,7 +1,7 @@
 package dev.tankwright.report;
 
-import dev.tankwright.scenario.RunResult;
 import dev.tankwright.scenario.Verdict;
+import dev.tankwright.scenario.run.RunResult;
 
 /** Top of the page: the verdict at a glance, what was run, and what needs attention. */
 final class HeadSection {

@@ -1,6 +1,6 @@
 package dev.tankwright.report;
 
-import dev.tankwright.scenario.RunResult;
+import dev.tankwright.scenario.run.RunResult;
 import java.util.List;
 
 /**

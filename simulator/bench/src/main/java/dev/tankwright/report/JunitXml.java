@@ -1,7 +1,7 @@
 package dev.tankwright.report;
 
-import dev.tankwright.scenario.RunResult;
 import dev.tankwright.scenario.Verdict;
+import dev.tankwright.scenario.run.RunResult;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,6 +1,6 @@
 package dev.tankwright.report;
 
-import dev.tankwright.scenario.Mark;
+import dev.tankwright.scenario.run.Mark;
 import java.util.List;
 
 /** Deeds and events in the order of time; each leads to its place in the plots. */

@@ -1,6 +1,6 @@
 package dev.tankwright.report;
 
-import dev.tankwright.scenario.PhaseSpan;
+import dev.tankwright.scenario.run.PhaseSpan;
 import java.util.List;
 import java.util.Locale;
 

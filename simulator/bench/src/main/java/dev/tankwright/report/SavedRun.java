@@ -1,8 +1,8 @@
 package dev.tankwright.report;
 
 import dev.tankwright.controller.board.Parameter;
-import dev.tankwright.scenario.RunResult;
 import dev.tankwright.scenario.Verdict;
+import dev.tankwright.scenario.run.RunResult;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;

@@ -2,10 +2,10 @@ package dev.tankwright.report;
 
 import dev.tankwright.loop.Signal;
 import dev.tankwright.loop.Trace;
-import dev.tankwright.scenario.Mark;
-import dev.tankwright.scenario.PhaseSpan;
-import dev.tankwright.scenario.RunResult;
 import dev.tankwright.scenario.Verdict;
+import dev.tankwright.scenario.run.Mark;
+import dev.tankwright.scenario.run.PhaseSpan;
+import dev.tankwright.scenario.run.RunResult;
 import java.util.List;
 
 /**

@@ -2,7 +2,7 @@ package dev.tankwright.report;
 
 import dev.tankwright.loop.Signal;
 import dev.tankwright.loop.Trace;
-import dev.tankwright.scenario.RunResult;
+import dev.tankwright.scenario.run.RunResult;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;

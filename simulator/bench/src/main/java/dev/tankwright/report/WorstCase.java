@@ -2,7 +2,7 @@ package dev.tankwright.report;
 
 import dev.tankwright.campaign.CaseResult;
 import dev.tankwright.campaign.CellSummary;
-import dev.tankwright.scenario.RunResult;
+import dev.tankwright.scenario.run.RunResult;
 
 /**
  * The worst case of a cell, run again with a trace.

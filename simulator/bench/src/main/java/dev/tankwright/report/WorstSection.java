@@ -1,9 +1,9 @@
 package dev.tankwright.report;
 
 import dev.tankwright.campaign.CaseResult;
-import dev.tankwright.scenario.Mark;
-import dev.tankwright.scenario.RunResult;
 import dev.tankwright.scenario.Verdict;
+import dev.tankwright.scenario.run.Mark;
+import dev.tankwright.scenario.run.RunResult;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

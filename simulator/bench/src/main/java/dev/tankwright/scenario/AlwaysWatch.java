@@ -1,6 +1,11 @@
 package dev.tankwright.scenario;
 
 import dev.tankwright.loop.SignalSource;
+import dev.tankwright.scenario.condition.Condition;
+import dev.tankwright.scenario.condition.Least;
+import dev.tankwright.scenario.condition.Observation;
+import dev.tankwright.scenario.condition.TimeDistance;
+import dev.tankwright.scenario.quantity.Plain;
 import java.util.OptionalDouble;
 
 /**
@@ -34,7 +39,7 @@ final class AlwaysWatch implements RequirementWatch {
     this.condition = condition;
     this.during = during;
     numbers = new Least(condition);
-    measured = numbers.distance().isMeasured();
+    measured = numbers.isMeasured();
     times = measured ? null : new TimeDistance(scoped(condition, during));
     firstBreach = new Observation(scoped(condition, during));
   }

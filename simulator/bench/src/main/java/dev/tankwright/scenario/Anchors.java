@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 
 /** Which entry of a timeline each entry waits for. Immutable. */
-final class Anchors {
+public final class Anchors {
   /** For an entry that waits for none. */
-  static final int START = -1;
+  public static final int START = -1;
 
   private final int[] anchors;
 
@@ -16,7 +16,7 @@ final class Anchors {
    *
    * @throws IllegalArgumentException when an entry waits for a name that no earlier entry has
    */
-  Anchors(List<TimelineEntry> entries) {
+  public Anchors(List<TimelineEntry> entries) {
     anchors = new int[entries.size()];
     Map<String, Integer> names = new HashMap<>();
     for (int i = 0; i < anchors.length; i++) {
@@ -44,12 +44,12 @@ final class Anchors {
   }
 
   /** Position of the entry that this one waits for, or {@link #START}. */
-  int of(int index) {
+  public int of(int index) {
     return anchors[index];
   }
 
   /** True when an entry is done only after another one, or is that one. */
-  boolean waits(int index, int other) {
+  public boolean waits(int index, int other) {
     int i = index;
     while (i != START && i != other) {
       i = anchors[i];

@@ -7,6 +7,8 @@ import dev.tankwright.loop.Pin;
 import dev.tankwright.loop.PinForce;
 import dev.tankwright.plant.BasketMove;
 import dev.tankwright.plant.PartFault;
+import dev.tankwright.scenario.quantity.FaultSize;
+import dev.tankwright.scenario.quantity.Plain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;

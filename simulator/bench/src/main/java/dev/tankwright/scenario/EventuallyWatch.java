@@ -1,6 +1,10 @@
 package dev.tankwright.scenario;
 
 import dev.tankwright.loop.SignalSource;
+import dev.tankwright.scenario.condition.Condition;
+import dev.tankwright.scenario.condition.Least;
+import dev.tankwright.scenario.condition.Observation;
+import dev.tankwright.scenario.quantity.Plain;
 import java.util.OptionalDouble;
 
 /**
@@ -28,7 +32,7 @@ final class EventuallyWatch implements RequirementWatch {
     beforeMillis = requirement.beforeMillis().orElse(ANY_TIME);
     first = new Observation(condition);
     shortfall = new Least(new Condition.Not(condition));
-    measured = shortfall.distance().isMeasured();
+    measured = shortfall.isMeasured();
     byDistance = measured && beforeMillis == ANY_TIME;
   }
 

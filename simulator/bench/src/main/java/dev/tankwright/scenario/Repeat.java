@@ -32,7 +32,7 @@ public record Repeat(long everyMillis, OptionalLong times, OptionalLong untilMil
   }
 
   /** True when a time that would be due then is one more. */
-  boolean allows(long timesDone, long dueMillis) {
+  public boolean allows(long timesDone, long dueMillis) {
     return timesDone < times.orElse(Long.MAX_VALUE)
         && dueMillis <= untilMillis.orElse(Long.MAX_VALUE);
   }

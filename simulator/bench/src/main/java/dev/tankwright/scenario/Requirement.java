@@ -1,5 +1,8 @@
 package dev.tankwright.scenario;
 
+import dev.tankwright.scenario.condition.Condition;
+import dev.tankwright.scenario.quantity.Plain;
+import dev.tankwright.scenario.yaml.Place;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.StringJoiner;

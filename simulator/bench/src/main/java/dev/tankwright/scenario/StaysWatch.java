@@ -1,6 +1,10 @@
 package dev.tankwright.scenario;
 
 import dev.tankwright.loop.SignalSource;
+import dev.tankwright.scenario.condition.Condition;
+import dev.tankwright.scenario.condition.Least;
+import dev.tankwright.scenario.condition.Observation;
+import dev.tankwright.scenario.quantity.Plain;
 import java.util.OptionalDouble;
 
 /**
@@ -35,7 +39,7 @@ final class StaysWatch implements RequirementWatch {
     after = requirement.after().orElse(condition);
     time = requirement.forMillis();
     numbers = new Least(condition);
-    measured = numbers.distance().isMeasured();
+    measured = numbers.isMeasured();
     firstBreach = new Observation(condition);
   }
 

@@ -1,6 +1,7 @@
 package dev.tankwright.scenario;
 
 import dev.tankwright.loop.Deed;
+import dev.tankwright.scenario.yaml.Place;
 import java.util.Optional;
 
 /**

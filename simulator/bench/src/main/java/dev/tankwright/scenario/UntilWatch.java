@@ -1,6 +1,10 @@
 package dev.tankwright.scenario;
 
 import dev.tankwright.loop.SignalSource;
+import dev.tankwright.scenario.condition.Condition;
+import dev.tankwright.scenario.condition.Least;
+import dev.tankwright.scenario.condition.Observation;
+import dev.tankwright.scenario.quantity.Plain;
 import java.util.OptionalDouble;
 
 /**
@@ -37,7 +41,7 @@ final class UntilWatch implements RequirementWatch {
     end = requirement.end();
     after = requirement.after().orElse(null);
     numbers = new Least(condition);
-    measured = numbers.distance().isMeasured();
+    measured = numbers.isMeasured();
     firstBreach = new Observation(condition);
   }
 

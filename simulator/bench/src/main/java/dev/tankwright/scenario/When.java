@@ -1,6 +1,7 @@
 package dev.tankwright.scenario;
 
 import dev.tankwright.controller.board.Phase;
+import dev.tankwright.scenario.condition.Condition;
 
 /**
  * When an entry of the timeline is due. All but {@link At} wait for another entry first: the one

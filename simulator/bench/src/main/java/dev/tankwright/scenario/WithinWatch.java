@@ -1,6 +1,8 @@
 package dev.tankwright.scenario;
 
 import dev.tankwright.loop.SignalSource;
+import dev.tankwright.scenario.condition.Condition;
+import dev.tankwright.scenario.quantity.Plain;
 import java.util.OptionalDouble;
 
 /**

@@ -1,8 +1,8 @@
 package dev.tankwright.timeline;
 
 import dev.tankwright.loop.Signal;
-import dev.tankwright.scenario.Condition;
 import dev.tankwright.scenario.Requirement;
+import dev.tankwright.scenario.condition.Condition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,8 +1,8 @@
 package dev.tankwright.timeline;
 
 import dev.tankwright.controller.board.Fault;
-import dev.tankwright.scenario.QuietRun;
 import dev.tankwright.scenario.TimelineEntry;
+import dev.tankwright.scenario.run.QuietRun;
 
 /** Hears nothing of a run: only its verdicts matter. */
 enum Deaf implements QuietRun.Witness {

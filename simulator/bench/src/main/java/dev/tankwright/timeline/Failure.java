@@ -1,7 +1,7 @@
 package dev.tankwright.timeline;
 
 import dev.tankwright.loop.Signal;
-import dev.tankwright.scenario.Plain;
+import dev.tankwright.scenario.quantity.Plain;
 import java.util.List;
 import java.util.StringJoiner;
 

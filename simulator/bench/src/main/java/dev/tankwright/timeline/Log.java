@@ -2,7 +2,7 @@ package dev.tankwright.timeline;
 
 import dev.tankwright.loop.Signal;
 import dev.tankwright.loop.SignalSource;
-import dev.tankwright.scenario.Plain;
+import dev.tankwright.scenario.quantity.Plain;
 import java.util.ArrayList;
 import java.util.List;
 

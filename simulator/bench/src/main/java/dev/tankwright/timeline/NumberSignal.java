@@ -1,7 +1,7 @@
 package dev.tankwright.timeline;
 
 import dev.tankwright.loop.Signal;
-import dev.tankwright.scenario.Condition;
+import dev.tankwright.scenario.condition.Condition;
 import java.math.BigDecimal;
 
 /**

@@ -1,10 +1,10 @@
 package dev.tankwright.timeline;
 
 import dev.tankwright.campaign.Replay;
-import dev.tankwright.scenario.QuietRun;
 import dev.tankwright.scenario.Requirement;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.Verdict;
+import dev.tankwright.scenario.run.QuietRun;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,8 +1,8 @@
 package dev.tankwright.timeline;
 
-import dev.tankwright.scenario.Condition;
-import dev.tankwright.scenario.Place;
 import dev.tankwright.scenario.Requirement;
+import dev.tankwright.scenario.condition.Condition;
+import dev.tankwright.scenario.yaml.Place;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.OptionalLong;

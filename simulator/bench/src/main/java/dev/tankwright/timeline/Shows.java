@@ -2,12 +2,12 @@ package dev.tankwright.timeline;
 
 import dev.tankwright.loop.Deed;
 import dev.tankwright.loop.Signal;
-import dev.tankwright.scenario.Condition;
-import dev.tankwright.scenario.Place;
-import dev.tankwright.scenario.Plain;
 import dev.tankwright.scenario.TimelineEntry;
 import dev.tankwright.scenario.Verdict;
 import dev.tankwright.scenario.When;
+import dev.tankwright.scenario.condition.Condition;
+import dev.tankwright.scenario.quantity.Plain;
+import dev.tankwright.scenario.yaml.Place;
 import java.time.Duration;
 import java.util.EnumSet;
 import java.util.List;

@@ -1,6 +1,6 @@
 package dev.tankwright.timeline;
 
-import dev.tankwright.scenario.Condition;
+import dev.tankwright.scenario.condition.Condition;
 import java.time.Duration;
 
 /** A span of time in every step of which something is expected. */

@@ -1,6 +1,6 @@
 package dev.tankwright.timeline;
 
-import dev.tankwright.scenario.Condition;
+import dev.tankwright.scenario.condition.Condition;
 import java.time.Duration;
 
 /** A time limit that waits for what is expected in it. */

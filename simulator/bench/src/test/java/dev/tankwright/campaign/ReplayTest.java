@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.tankwright.scenario.Scenario;
-import dev.tankwright.scenario.ScenarioException;
-import dev.tankwright.scenario.ScenarioReader;
-import dev.tankwright.scenario.ScenarioRun;
+import dev.tankwright.scenario.file.ScenarioReader;
+import dev.tankwright.scenario.run.ScenarioRun;
+import dev.tankwright.scenario.yaml.ScenarioException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -7,10 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.tankwright.campaign.Replay;
-import dev.tankwright.scenario.RunResult;
-import dev.tankwright.scenario.ScenarioReader;
-import dev.tankwright.scenario.ScenarioRun;
 import dev.tankwright.scenario.Verdict;
+import dev.tankwright.scenario.file.ScenarioReader;
+import dev.tankwright.scenario.run.RunResult;
+import dev.tankwright.scenario.run.ScenarioRun;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

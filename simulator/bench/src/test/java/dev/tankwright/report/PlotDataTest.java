@@ -8,7 +8,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import dev.tankwright.loop.Signal;
 import dev.tankwright.loop.Trace;
-import dev.tankwright.scenario.RunResult;
+import dev.tankwright.scenario.run.RunResult;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.tankwright.loop.Signal;
 import dev.tankwright.loop.Trace;
-import dev.tankwright.scenario.RunResult;
+import dev.tankwright.scenario.run.RunResult;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.tankwright.loop.Signal;
+import dev.tankwright.scenario.condition.Condition;
+import dev.tankwright.scenario.condition.Signals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

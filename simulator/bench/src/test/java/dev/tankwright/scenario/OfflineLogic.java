@@ -1,6 +1,8 @@
 package dev.tankwright.scenario;
 
 import dev.tankwright.loop.Signal;
+import dev.tankwright.scenario.condition.Condition;
+import dev.tankwright.scenario.condition.Signals;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;

@@ -1,6 +1,9 @@
 package dev.tankwright.scenario;
 
 import dev.tankwright.loop.Signal;
+import dev.tankwright.scenario.condition.Condition;
+import dev.tankwright.scenario.condition.Signals;
+import dev.tankwright.scenario.yaml.Place;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

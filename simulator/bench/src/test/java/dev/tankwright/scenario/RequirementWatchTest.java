@@ -3,6 +3,11 @@ package dev.tankwright.scenario;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.tankwright.loop.Signal;
+import dev.tankwright.scenario.condition.Condition;
+import dev.tankwright.scenario.condition.ConditionParser;
+import dev.tankwright.scenario.condition.Signals;
+import dev.tankwright.scenario.yaml.Place;
+import dev.tankwright.scenario.yaml.TextFault;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;

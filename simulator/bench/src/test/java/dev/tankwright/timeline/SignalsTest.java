@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.loop.Signal;
-import dev.tankwright.scenario.Condition;
+import dev.tankwright.scenario.condition.Condition;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayName;

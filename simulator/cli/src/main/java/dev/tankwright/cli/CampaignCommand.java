@@ -7,7 +7,7 @@ import dev.tankwright.campaign.PlanException;
 import dev.tankwright.campaign.Replay;
 import dev.tankwright.campaign.Shard;
 import dev.tankwright.report.CampaignFolder;
-import dev.tankwright.scenario.ScenarioException;
+import dev.tankwright.scenario.yaml.ScenarioException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;

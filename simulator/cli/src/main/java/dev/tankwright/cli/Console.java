@@ -2,7 +2,7 @@ package dev.tankwright.cli;
 
 import dev.tankwright.report.ConsoleSummary;
 import dev.tankwright.report.EventsSeen;
-import dev.tankwright.scenario.RunResult;
+import dev.tankwright.scenario.run.RunResult;
 import java.io.PrintWriter;
 import java.util.List;
 import picocli.CommandLine;

@@ -1,9 +1,9 @@
 package dev.tankwright.cli;
 
-import dev.tankwright.scenario.Problem;
-import dev.tankwright.scenario.ScenarioException;
-import dev.tankwright.scenario.ScenarioReader;
-import dev.tankwright.scenario.Trial;
+import dev.tankwright.scenario.lint.ScenarioLint;
+import dev.tankwright.scenario.lint.Trial;
+import dev.tankwright.scenario.yaml.Problem;
+import dev.tankwright.scenario.yaml.ScenarioException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -45,7 +45,7 @@ final class LintCommand implements Callable<Integer> {
   private int lint(Path path) {
     PrintWriter out = spec.commandLine().getOut();
     try {
-      ScenarioReader.Lint lint = ScenarioReader.lint(path);
+      ScenarioLint.Lint lint = ScenarioLint.of(path);
       List<Problem> warnings = new ArrayList<>(lint.warnings());
       if (!noRun) {
         addNew(warnings, Trial.warnings(path.toString(), lint.scenario()));

@@ -11,9 +11,9 @@ import dev.tankwright.events.mqtt.OutgoingEvent;
 import dev.tankwright.events.mqtt.StatusWatch;
 import dev.tankwright.report.EventsSeen;
 import dev.tankwright.report.RunFolder;
-import dev.tankwright.scenario.RunResult;
 import dev.tankwright.scenario.Scenario;
-import dev.tankwright.scenario.ScenarioRun;
+import dev.tankwright.scenario.run.RunResult;
+import dev.tankwright.scenario.run.ScenarioRun;
 import java.util.List;
 import java.util.Objects;
 

@@ -12,7 +12,7 @@ import dev.tankwright.report.SummaryFolder;
 import dev.tankwright.report.SummaryText;
 import dev.tankwright.report.UnreadableException;
 import dev.tankwright.report.Verification;
-import dev.tankwright.scenario.ScenarioException;
+import dev.tankwright.scenario.yaml.ScenarioException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;

@@ -2,10 +2,10 @@ package dev.tankwright.fleet;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.plant.BathStart;
-import dev.tankwright.scenario.BuiltInBaths;
 import dev.tankwright.scenario.Contents;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.TimelineEntry;
+import dev.tankwright.scenario.profile.BuiltInBaths;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;

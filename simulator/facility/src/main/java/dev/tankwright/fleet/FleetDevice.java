@@ -16,7 +16,7 @@ import dev.tankwright.events.outbox.Outbox;
 import dev.tankwright.events.outbox.OutboxException;
 import dev.tankwright.events.outbox.OutboxHealth;
 import dev.tankwright.events.outbox.OutboxSettings;
-import dev.tankwright.scenario.DeviceDay;
+import dev.tankwright.scenario.run.DeviceDay;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.InstantSource;

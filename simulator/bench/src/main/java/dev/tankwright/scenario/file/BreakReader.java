@@ -1,0 +1,100 @@
+package dev.tankwright.scenario.file;
+
+import dev.tankwright.loop.Deed;
+import dev.tankwright.plant.PartFault;
+import dev.tankwright.scenario.Scenario;
+import dev.tankwright.scenario.key.Fields;
+import dev.tankwright.scenario.key.Values;
+import dev.tankwright.scenario.quantity.Amount;
+import dev.tankwright.scenario.quantity.Dimension;
+import dev.tankwright.scenario.quantity.FaultSize;
+import dev.tankwright.scenario.yaml.Problems;
+import dev.tankwright.scenario.yaml.YamlNode;
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+
+/** Reads which part breaks, by how much and for how long. */
+final class BreakReader {
+  private static final List<String> PARTS =
+      Arrays.stream(PartFault.values()).map(PartFault::key).toList();
+
+  /** A shorter time would end within the loop's step. */
+  static final long SHORTEST_MILLIS = 10;
+
+  private final Problems problems;
+  private final Values values;
+
+  BreakReader(Problems problems) {
+    this.problems = problems;
+    values = new Values(problems);
+  }
+
+  Optional<Deed> read(Fields fields) {
+    Optional<PartFault> part = part(fields, "break");
+    OptionalLong time = time(fields);
+    if (part.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Double> size = size(fields, part.get());
+    return size.isPresent() && time.isPresent()
+        ? Optional.of(new Deed.Break(part.get(), size.get(), time.getAsLong()))
+        : Optional.empty();
+  }
+
+  /** The part that a key names. */
+  Optional<PartFault> part(Fields fields, String key) {
+    return fields
+        .text(key)
+        .flatMap(text -> values.word(text, key, PARTS))
+        .map(word -> PartFault.values()[PARTS.indexOf(word)]);
+  }
+
+  private OptionalLong time(Fields fields) {
+    if (!fields.has("for")) {
+      return OptionalLong.of(Deed.Break.FOR_GOOD);
+    }
+    Optional<YamlNode.Text> text = fields.text("for");
+    return text.isEmpty()
+        ? OptionalLong.empty()
+        : values.millis(text.get(), "for", SHORTEST_MILLIS, Scenario.LONGEST_MILLIS);
+  }
+
+  private Optional<Double> size(Fields fields, PartFault part) {
+    if (!fields.has("size")) {
+      return Optional.of(part.usualSize());
+    }
+    if (part.measure() == PartFault.Measure.NONE) {
+      fields.refuse("size", "does not go with " + part.key() + ", which has none; leave it out");
+      return Optional.empty();
+    }
+    return fields.text("size").flatMap(text -> amount(text, part));
+  }
+
+  private Optional<Double> amount(YamlNode.Text text, PartFault part) {
+    String subject = "size of " + part.key();
+    Dimension dimension = FaultSize.dimension(part.measure());
+    String least = BigDecimal.valueOf(part.leastSize()).toPlainString();
+    String most = BigDecimal.valueOf(part.mostSize()).toPlainString();
+    Optional<Amount> amount = values.amount(text, subject, dimension, least, most);
+    if (amount.isEmpty() || isBroken(text, subject, amount.get(), part)) {
+      return Optional.empty();
+    }
+    return amount.map(Amount::value);
+  }
+
+  /** Reports a size that lies in the range and yet is none. */
+  private boolean isBroken(YamlNode.Text text, String subject, Amount amount, PartFault part) {
+    if (part.measure() == PartFault.Measure.BITS || part.measure() == PartFault.Measure.OCTETS) {
+      return values.whole(text, subject, amount, 1).isEmpty();
+    }
+    if (!part.allows(amount.value())) {
+      problems.add(
+          text.place(), subject + " is " + amount.text() + ", which breaks nothing; give another");
+      return true;
+    }
+    return false;
+  }
+}

@@ -1,0 +1,81 @@
+package dev.tankwright.scenario.file;
+
+import dev.tankwright.scenario.yaml.YamlNode;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Merges a scenario into the one that it extends: a single value replaces the one before; blocks
+ * are merged key by key; an item of a list takes the place of the one with the same name, or is
+ * appended.
+ */
+final class Merge {
+  private Merge() {}
+
+  static YamlNode.Keys of(YamlNode.Keys base, YamlNode.Keys own) {
+    List<YamlNode.Pair> pairs = new ArrayList<>();
+    Set<YamlNode.Pair> used = new HashSet<>();
+    for (YamlNode.Pair inherited : base.pairs()) {
+      Optional<YamlNode.Pair> other =
+          own.pairs().stream()
+              .filter(pair -> pair.key().value().equals(inherited.key().value()))
+              .filter(pair -> !used.contains(pair))
+              .findFirst();
+      other.ifPresent(used::add);
+      pairs.add(
+          other
+              .map(pair -> new YamlNode.Pair(pair.key(), value(inherited.value(), pair.value())))
+              .orElse(inherited));
+    }
+    own.pairs().stream().filter(pair -> !used.contains(pair)).forEach(pairs::add);
+    return new YamlNode.Keys(pairs, own.place());
+  }
+
+  private static YamlNode value(YamlNode base, YamlNode own) {
+    if (base instanceof YamlNode.Keys inherited && own instanceof YamlNode.Keys keys) {
+      return of(inherited, keys);
+    }
+    if (base instanceof YamlNode.Items inherited && own instanceof YamlNode.Items items) {
+      return items(inherited, items);
+    }
+    return own;
+  }
+
+  private static YamlNode items(YamlNode.Items base, YamlNode.Items own) {
+    List<YamlNode> items = new ArrayList<>(base.items());
+    Set<Integer> replaced = new HashSet<>();
+    for (YamlNode item : own.items()) {
+      int at = position(base.items(), name(item));
+      // A second item of the same name is appended, so that the reader finds the twins.
+      if (at >= 0 && replaced.add(at)) {
+        items.set(at, item);
+      } else {
+        items.add(item);
+      }
+    }
+    return new YamlNode.Items(items, own.place());
+  }
+
+  private static int position(List<YamlNode> items, Optional<String> name) {
+    for (int i = 0; name.isPresent() && i < items.size(); i++) {
+      if (name(items.get(i)).equals(name)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private static Optional<String> name(YamlNode item) {
+    if (!(item instanceof YamlNode.Keys keys)) {
+      return Optional.empty();
+    }
+    return keys.pairs().stream()
+        .filter(pair -> pair.key().value().equals("name"))
+        .filter(pair -> pair.value() instanceof YamlNode.Text)
+        .map(pair -> ((YamlNode.Text) pair.value()).value())
+        .findFirst();
+  }
+}
