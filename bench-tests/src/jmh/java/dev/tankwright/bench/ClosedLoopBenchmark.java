@@ -6,8 +6,8 @@ import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
+import dev.tankwright.loop.Action;
 import dev.tankwright.loop.ClosedLoop;
-import dev.tankwright.loop.Deed;
 import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
 import java.util.concurrent.TimeUnit;
@@ -38,8 +38,8 @@ public class ClosedLoopBenchmark {
   private static final int STEPS = 40 * 60 * 100;
   private static final int START_STEP = 1_000;
 
-  private static final Deed START =
-      new Deed.Press(Command.START, Recipe.standard(Programme.MEDIUM), FoilVerdict.NONE);
+  private static final Action START =
+      new Action.Press(Command.START, Recipe.standard(Programme.MEDIUM), FoilVerdict.NONE);
 
   private ClosedLoop loop;
 

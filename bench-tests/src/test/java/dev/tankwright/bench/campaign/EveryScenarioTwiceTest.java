@@ -28,7 +28,7 @@ class EveryScenarioTwiceTest {
   private static final QuietRun.Witness DEAF =
       new QuietRun.Witness() {
         @Override
-        public void deed(TimelineEntry entry, long millis) {}
+        public void action(TimelineEntry entry, long millis) {}
 
         @Override
         public void fault(Fault fault, long millis) {}

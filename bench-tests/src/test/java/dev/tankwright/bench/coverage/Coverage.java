@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * What the library covers. Made by running every scenario of it once, and once per deed left out.
+ * What the library covers. Made by running every scenario of it once, and once per action left out.
  */
 public final class Coverage {
   private final Map<LibraryScenario, Ran> runs = new LinkedHashMap<>();
@@ -40,16 +40,16 @@ public final class Coverage {
     targets(one).stream().filter(this::isLookedFor).forEach(target -> effect(target, one, ran));
   }
 
-  /** Faults and pins are looked for everywhere; of any other deed one effect is enough. */
+  /** Faults and pins are looked for everywhere; of any other action one effect is enough. */
   private boolean isLookedFor(Target target) {
-    return target.kind() != Target.Kind.DEED || effects(target).isEmpty();
+    return target.kind() != Target.Kind.ACTION || effects(target).isEmpty();
   }
 
   private static Set<Target> targets(LibraryScenario one) {
     Set<Target> targets = new LinkedHashSet<>();
     one.scenario().timeline().stream()
-        .map(TimelineEntry::deed)
-        .forEach(deed -> targets.addAll(Target.of(deed)));
+        .map(TimelineEntry::action)
+        .forEach(action -> targets.addAll(Target.of(action)));
     return targets;
   }
 

@@ -31,7 +31,7 @@ final class CoverageFigures {
         Target.all(Target.Kind.PART),
         part -> coverage.effects(part).values().stream().anyMatch(e -> !e.faults().isEmpty()));
     figures.add("pins that can be forced", coverage, Target.Kind.PIN);
-    figures.add("other deeds of a timeline", coverage, Target.Kind.DEED);
+    figures.add("other actions of a timeline", coverage, Target.Kind.ACTION);
     figures.add(
         "faults of the controller",
         List.of(Fault.values()),

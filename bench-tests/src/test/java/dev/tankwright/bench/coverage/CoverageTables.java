@@ -46,7 +46,7 @@ final class CoverageTables {
     byHeading.put("Transitions of the phase table", tables.transitions());
     byHeading.put("Faults of the plant", tables.effects(Target.Kind.PART, "Part"));
     byHeading.put("Forced pins", tables.effects(Target.Kind.PIN, "Pin"));
-    byHeading.put("Other deeds", tables.deeds());
+    byHeading.put("Other actions", tables.actions());
     byHeading.put("Faults of the controller", tables.faults());
     byHeading.put("Refusals", tables.refusals());
     byHeading.put("The library", tables.library());
@@ -77,9 +77,9 @@ final class CoverageTables {
     table.row(code(target.name()), code(scenario), code(effect.signal().key()), found);
   }
 
-  private String deeds() {
-    MarkdownTable table = new MarkdownTable("Deed", "First scenario in which it took effect");
-    for (Target target : Target.all(Target.Kind.DEED)) {
+  private String actions() {
+    MarkdownTable table = new MarkdownTable("Action", "First scenario in which it took effect");
+    for (Target target : Target.all(Target.Kind.ACTION)) {
       table.row(code(target.name()), some(coverage.effects(target).keySet()));
     }
     return table.toString();

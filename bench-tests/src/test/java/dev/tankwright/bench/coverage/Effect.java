@@ -1,7 +1,7 @@
 package dev.tankwright.bench.coverage;
 
 import dev.tankwright.events.EventType;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.loop.Signal;
 import dev.tankwright.loop.Trace;
 import dev.tankwright.plant.PartFault;
@@ -56,29 +56,29 @@ record Effect(Signal signal, long millis, List<String> faults) {
 
   /** The entries stay where they are, so that those that wait for them come when they came. */
   private static Scenario without(Target target, Scenario scenario) {
-    Deed harmless = harmless(scenario);
+    Action harmless = harmless(scenario);
     List<TimelineEntry> entries =
         scenario.timeline().stream()
-            .map(entry -> with(entry, target.without(entry.deed(), harmless)))
+            .map(entry -> with(entry, target.without(entry.action(), harmless)))
             .toList();
     // Nothing is required of this run.
     return scenario.withTimeline(entries).withRequirements(List.of());
   }
 
-  private static TimelineEntry with(TimelineEntry entry, Deed deed) {
+  private static TimelineEntry with(TimelineEntry entry, Action action) {
     return new TimelineEntry(
-        entry.name(), entry.from(), entry.when(), entry.repeat(), deed, entry.place());
+        entry.name(), entry.from(), entry.when(), entry.repeat(), action, entry.place());
   }
 
-  /** A part is mended that never breaks. */
-  private static Deed harmless(Scenario scenario) {
+  /** A part is repaired that never breaks. */
+  private static Action harmless(Scenario scenario) {
     Set<PartFault> whole = EnumSet.allOf(PartFault.class);
     for (TimelineEntry entry : scenario.timeline()) {
-      if (entry.deed() instanceof Deed.Break broken) {
+      if (entry.action() instanceof Action.Break broken) {
         whole.remove(broken.fault());
       }
     }
-    return new Deed.Mend(whole.iterator().next());
+    return new Action.Repair(whole.iterator().next());
   }
 
   private static Optional<Effect> difference(Trace one, Trace other, List<String> faults) {

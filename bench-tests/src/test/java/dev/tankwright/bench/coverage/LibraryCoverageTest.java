@@ -54,9 +54,9 @@ class LibraryCoverageTest {
   }
 
   @Test
-  @DisplayName("every other deed is done somewhere, and takes effect there")
-  void deeds() {
-    assertEquals(List.of(), gaps(Target.Kind.DEED), "deeds that no scenario does");
+  @DisplayName("every other action is done somewhere, and takes effect there")
+  void actions() {
+    assertEquals(List.of(), gaps(Target.Kind.ACTION), "actions that no scenario does");
   }
 
   @Test

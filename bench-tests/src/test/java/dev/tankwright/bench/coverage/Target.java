@@ -1,7 +1,7 @@
 package dev.tankwright.bench.coverage;
 
 import dev.tankwright.controller.board.Command;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.loop.Pin;
 import dev.tankwright.loop.PinForce;
 import dev.tankwright.plant.BasketMove;
@@ -25,7 +25,7 @@ record Target(Kind kind, String name) {
     /** A value is put on a pin. */
     PIN,
     /** Anything else. */
-    DEED
+    ACTION
   }
 
   /** Everything there is of a kind, in the order in which the reference names it. */
@@ -34,12 +34,12 @@ record Target(Kind kind, String name) {
         switch (kind) {
           case PART -> Arrays.stream(PartFault.values()).map(PartFault::key).toList();
           case PIN -> Pin.keys();
-          case DEED -> deeds();
+          case ACTION -> actions();
         };
     return names.stream().map(name -> new Target(kind, name)).toList();
   }
 
-  private static List<String> deeds() {
+  private static List<String> actions() {
     List<String> names = new ArrayList<>();
     for (Command command : Command.values()) {
       if (command != Command.NONE) {
@@ -54,50 +54,39 @@ record Target(Kind kind, String name) {
     return names;
   }
 
-  /** What a deed does. */
-  static List<Target> of(Deed deed) {
-    if (deed instanceof Deed.Break broken) {
-      return List.of(new Target(Kind.PART, broken.fault().key()));
-    } else if (deed instanceof Deed.Force force) {
-      return force.values().stream().map(v -> new Target(Kind.PIN, v.pin().key())).toList();
-    }
-    // A host's clock shows in no signal, so nothing could be said of its effect.
-    return deed instanceof Deed.SetClock
-        ? List.of()
-        : List.of(new Target(Kind.DEED, deedName(deed)));
+  /** What an action does. */
+  static List<Target> of(Action action) {
+    return switch (action.kind()) {
+      case BREAK -> List.of(new Target(Kind.PART, ((Action.Break) action).fault().key()));
+      case FORCE ->
+          ((Action.Force) action)
+              .values().stream().map(v -> new Target(Kind.PIN, v.pin().key())).toList();
+      // A host's clock shows in no signal, so nothing could be said of its effect.
+      case SET_CLOCK -> List.of();
+      case PRESS -> named(action, ((Action.Press) action).command().name());
+      case MOVE_LID -> named(action, ((Action.MoveLid) action).open() ? "open" : "closed");
+      case MOVE_BASKET ->
+          named(action, ((Action.MoveBasket) action).move().name().toLowerCase(Locale.ROOT));
+      case HANG_FOIL -> named(action, "hang");
+      case FILL, CUT_POWER, REPAIR, RELEASE ->
+          List.of(new Target(Kind.ACTION, action.kind().key()));
+    };
   }
 
-  private static String deedName(Deed deed) {
-    if (deed instanceof Deed.Press press) {
-      return "command: " + press.command();
-    } else if (deed instanceof Deed.MoveLid lid) {
-      return lid.open() ? "lid: open" : "lid: closed";
-    } else if (deed instanceof Deed.MoveBasket basket) {
-      return "basket: " + basket.move().name().toLowerCase(Locale.ROOT);
-    } else if (deed instanceof Deed.Fill) {
-      return "fill";
-    } else if (deed instanceof Deed.CutPower) {
-      return "cut-power";
-    } else if (deed instanceof Deed.HangFoil) {
-      return "foil: hang";
-    } else if (deed instanceof Deed.Mend) {
-      return "mend";
-    } else if (deed instanceof Deed.Release) {
-      return "release";
-    }
-    throw new IllegalArgumentException("no name for " + deed);
+  private static List<Target> named(Action action, String value) {
+    return List.of(new Target(Kind.ACTION, action.kind().key() + ": " + value));
   }
 
-  /** The deed without this target in it; something harmless where nothing else is left of it. */
-  Deed without(Deed deed, Deed harmless) {
-    if (!of(deed).contains(this)) {
-      return deed;
+  /** The action without this target in it; something harmless where nothing else is left of it. */
+  Action without(Action action, Action harmless) {
+    if (!of(action).contains(this)) {
+      return action;
     }
     if (kind == Kind.PIN) {
       List<PinForce> rest =
-          ((Deed.Force) deed)
+          ((Action.Force) action)
               .values().stream().filter(value -> !value.pin().key().equals(name)).toList();
-      return rest.isEmpty() ? harmless : new Deed.Force(rest);
+      return rest.isEmpty() ? harmless : new Action.Force(rest);
     }
     return harmless;
   }

@@ -97,7 +97,7 @@ final class TransitionsSeen {
     if (ran.result().trace().value(row, Signal.MAINS_VOLTAGE) < 0.5) {
       return Trigger.MAINS_LOST;
     }
-    Mark stop = new Mark(millis, Mark.Kind.DEED, "STOP");
+    Mark stop = new Mark(millis, Mark.Kind.ACTION, "STOP");
     if (!ran.result().marks().contains(stop)) {
       throw new AssertionError("what ended the draining at " + millis + " ms cannot be told");
     }

@@ -10,8 +10,8 @@ import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
+import dev.tankwright.loop.Action;
 import dev.tankwright.loop.ClosedLoop;
-import dev.tankwright.loop.Deed;
 import dev.tankwright.loop.Signal;
 import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
@@ -50,7 +50,7 @@ class ClosedLoopAllocationTest {
         new ClosedLoop(
             DeviceProfile.sixLitre(), BathProfile.sixLitre(), new BathStart(4.5, 19, 21, 1), 1);
     for (PartFault fault : PartFault.values()) {
-      loop.perform(new Deed.Break(fault, fault.usualSize(), 60_000));
+      loop.perform(new Action.Break(fault, fault.usualSize(), 60_000));
     }
     double broken = 0;
     long before = allocated();
@@ -76,7 +76,7 @@ class ClosedLoopAllocationTest {
         new ClosedLoop(
             DeviceProfile.sixLitre(), BathProfile.sixLitre(), new BathStart(4.5, 19, 21, 1), 1);
     steps(loop, 100);
-    loop.perform(new Deed.CutPower(100_000));
+    loop.perform(new Action.CutPower(100_000));
     long bytes = steps(loop, 10_000);
     assertEquals(0, loop.value(Signal.BOARD_SUPPLIED));
     steps(loop, 1);
@@ -109,7 +109,8 @@ class ClosedLoopAllocationTest {
     ClosedLoop loop =
         new ClosedLoop(
             DeviceProfile.sixLitre(), BathProfile.sixLitre(), new BathStart(4.5, 19, 21, 1), 1);
-    Deed start = new Deed.Press(Command.START, Recipe.standard(Programme.MEDIUM), FoilVerdict.NONE);
+    Action start =
+        new Action.Press(Command.START, Recipe.standard(Programme.MEDIUM), FoilVerdict.NONE);
     int phasesSeen = 0;
     long before = allocated();
     for (int step = 0; step < CYCLE_STEPS; step++) {

@@ -115,7 +115,7 @@ class BalanceTest {
       case 5 -> plant.pour(chance.nextDouble() * 6, 10 + 30 * chance.nextDouble(), 1);
       case 6 -> plant.breakPart(fault, fault.usualSize());
       case 7 -> plant.moveBasket(BasketMove.values()[chance.nextInt(BasketMove.values().length)]);
-      default -> plant.mendPart(fault);
+      default -> plant.repairPart(fault);
     }
     outputs.drivePermille = 200 + chance.nextInt(801);
   }

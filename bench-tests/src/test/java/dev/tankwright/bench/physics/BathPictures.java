@@ -5,7 +5,7 @@ import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Outputs;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.loop.Signal;
 import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
@@ -142,9 +142,9 @@ final class BathPictures {
     WorkingDay day = new WorkingDay(plant, loop -> {});
     day.seconds(5);
     day.press(Command.START, Recipe.standard(Programme.MEDIUM), FoilVerdict.NONE);
-    day.loop().perform(new Deed.Break(PartFault.DRAIN_LEAKING));
+    day.loop().perform(new Action.Break(PartFault.DRAIN_LEAKING));
     if (deceived) {
-      day.loop().perform(new Deed.Break(PartFault.MINIMUM_LEVEL_STUCK_WET));
+      day.loop().perform(new Action.Break(PartFault.MINIMUM_LEVEL_STUCK_WET));
     }
     Curve curve = new Curve();
     for (int second = 0; second < LEAK_SECONDS; second += 5) {

@@ -6,8 +6,8 @@ import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
+import dev.tankwright.loop.Action;
 import dev.tankwright.loop.ClosedLoop;
-import dev.tankwright.loop.Deed;
 import dev.tankwright.plant.Plant;
 import java.util.function.Consumer;
 
@@ -46,11 +46,11 @@ final class WorkingDay {
   /** Lid off, pour, lid on, say that the solution is fresh. */
   void fill(double litres, double celsius) {
     seconds(10);
-    loop.perform(new Deed.MoveLid(true));
+    loop.perform(new Action.MoveLid(true));
     seconds(20);
-    loop.perform(new Deed.Fill(litres, celsius));
+    loop.perform(new Action.Fill(litres, celsius));
     seconds(60);
-    loop.perform(new Deed.MoveLid(false));
+    loop.perform(new Action.MoveLid(false));
     seconds(5);
     press(Command.FRESH_SOLUTION, null, FoilVerdict.NONE);
   }
@@ -68,9 +68,9 @@ final class WorkingDay {
 
   /** Half an hour with the lid off. */
   void changeLoad() {
-    loop.perform(new Deed.MoveLid(true));
+    loop.perform(new Action.MoveLid(true));
     seconds(1800);
-    loop.perform(new Deed.MoveLid(false));
+    loop.perform(new Action.MoveLid(false));
     seconds(5);
   }
 
@@ -91,7 +91,7 @@ final class WorkingDay {
   }
 
   void press(Command command, Recipe recipe, FoilVerdict verdict) {
-    loop.perform(new Deed.Press(command, recipe, verdict));
+    loop.perform(new Action.Press(command, recipe, verdict));
     seconds(2);
   }
 

@@ -48,7 +48,7 @@ public final class CaseRun implements QuietRun.Witness {
 
   @Override
   @SuppressWarnings("ReferenceEquality") // The very entry, not one that says the same.
-  public void deed(TimelineEntry entry, long millis) {
+  public void action(TimelineEntry entry, long millis) {
     if (entry == injected) {
       onset = millis;
     }

@@ -1,6 +1,6 @@
 package dev.tankwright.campaign;
 
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.plant.PartFault;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.file.Block;
@@ -16,8 +16,8 @@ final class InjectionReader {
   private static final String KEY = "faults";
   private static final String EXCEPT = "except";
   private static final String EVERY_PART = "every-part";
-  private static final List<Deed> PARTS =
-      Arrays.stream(PartFault.values()).<Deed>map(Deed.Break::new).toList();
+  private static final List<Action> PARTS =
+      Arrays.stream(PartFault.values()).<Action>map(Action.Break::new).toList();
 
   private final Block block;
   private final Scenario base;
@@ -28,12 +28,12 @@ final class InjectionReader {
   }
 
   List<Injection> read() {
-    List<Deed> deeds =
-        block.deeds(KEY, base.profile(), base.bath().levels().brimLitres(), new Names());
+    List<Action> actions =
+        block.actions(KEY, base.profile(), base.bath().levels().brimLitres(), new Names());
     List<Injection> injections = new ArrayList<>();
     Set<String> seen = new HashSet<>();
-    for (Deed deed : deeds) {
-      Injection injection = Injection.of(deed);
+    for (Action action : actions) {
+      Injection injection = Injection.of(action);
       if (seen.add(injection.name())) {
         injections.add(injection);
       } else {
@@ -51,18 +51,18 @@ final class InjectionReader {
   /** A part's name stands for its breaking by the usual size, {@code every-part} for all parts. */
   private static final class Names implements Block.Words {
     @Override
-    public List<Deed> of(String word) {
+    public List<Action> of(String word) {
       if (word.equals(EVERY_PART)) {
         return PARTS;
       }
       Optional<PartFault> part =
           Arrays.stream(PartFault.values()).filter(fault -> fault.key().equals(word)).findFirst();
-      return part.<List<Deed>>map(fault -> List.of(new Deed.Break(fault))).orElse(List.of());
+      return part.<List<Action>>map(fault -> List.of(new Action.Break(fault))).orElse(List.of());
     }
 
     @Override
     public String wanted() {
-      return "a fault is a part's name such as heater-open, 'every-part', or a deed as in"
+      return "a fault is a part's name such as heater-open, 'every-part', or an action as in"
           + " 'break: heater-partial' and 'size: 40 %'";
     }
   }

@@ -103,7 +103,7 @@ public record Variation(
             TimelineEntry.START,
             new When.On(phase, delayMillis),
             Optional.empty(),
-            injection.deed(),
+            injection.action(),
             Place.START));
     return entries;
   }

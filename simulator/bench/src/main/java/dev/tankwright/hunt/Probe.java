@@ -29,7 +29,7 @@ final class Probe implements QuietRun.Witness {
 
   @Override
   @SuppressWarnings("ReferenceEquality") // The very entry, not one that says the same.
-  public void deed(TimelineEntry entry, long millis) {
+  public void action(TimelineEntry entry, long millis) {
     done |= entry == needed;
   }
 

@@ -6,7 +6,7 @@ import dev.tankwright.campaign.Setting;
 import dev.tankwright.campaign.Span;
 import dev.tankwright.campaign.Variation;
 import dev.tankwright.controller.board.Phase;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.plant.Plant;
 import dev.tankwright.scenario.Requirement;
 import dev.tankwright.scenario.Scenario;
@@ -37,7 +37,7 @@ final class ScenarioSpace implements Space {
     this.requirement = requirement;
     moments = base.timeline().stream().map(e -> span(e, shiftMillis)).toList();
     // Only bath and start of its scenarios are used; what it would inject is left out.
-    Injection nothing = new Injection("nothing", new Deed.Release(List.of()));
+    Injection nothing = new Injection("nothing", new Action.Release(List.of()));
     tolerances = new Variation(base, nothing, Phase.STANDBY, spans, base.requirements());
   }
 
@@ -101,7 +101,7 @@ final class ScenarioSpace implements Space {
       When when = moved(entry.when(), millis[i]);
       entries.add(
           new TimelineEntry(
-              entry.name(), entry.from(), when, entry.repeat(), entry.deed(), entry.place()));
+              entry.name(), entry.from(), when, entry.repeat(), entry.action(), entry.place()));
     }
     Scenario off = tolerances.scenario(setting(shares));
     return base.withBath(off.bath())

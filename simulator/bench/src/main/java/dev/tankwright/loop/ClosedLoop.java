@@ -12,7 +12,7 @@ import dev.tankwright.plant.Plant;
 
 /**
  * Controller and plant in closed loop on a virtual clock that nothing but {@link #scan} and {@link
- * #advance} moves. A step is: deeds, then {@link #scan}, then a look at the signals, then {@link
+ * #advance} moves. A step is: actions, then {@link #scan}, then a look at the signals, then {@link
  * #advance}; so what is looked at is one moment, with the outputs that the controller has just set.
  * No allocation per step. Not thread-safe.
  */
@@ -52,28 +52,26 @@ public final class ClosedLoop implements SignalSource {
    * it never acts, for a controller takes what it finds at its first scan for old. A host's clock
    * that is set is none of the loop's business.
    */
-  public void perform(Deed deed) {
-    if (deed instanceof Deed.Press press) {
-      keys.press(press, millis);
-    } else if (deed instanceof Deed.MoveLid lid) {
-      plant.moveLid(lid.open());
-    } else if (deed instanceof Deed.Fill fill) {
-      plant.pour(fill.litres(), fill.celsius(), fill.detergent());
-    } else if (deed instanceof Deed.MoveBasket basket) {
-      plant.moveBasket(basket.move());
-    } else if (deed instanceof Deed.HangFoil) {
-      plant.hangFoil();
-    } else if (deed instanceof Deed.CutPower cut) {
-      board.cut(millis, cut.forMillis());
-    } else if (deed instanceof Deed.Break broken) {
-      repairs.breakPart(broken, millis);
-    } else if (deed instanceof Deed.Mend mended) {
-      repairs.mend(mended.fault());
-    } else if (deed instanceof Deed.Force force) {
-      force.values().forEach(forced::force);
-    } else if (deed instanceof Deed.Release release) {
-      release.pins().forEach(forced::release);
+  public void perform(Action action) {
+    switch (action.kind()) {
+      case PRESS -> keys.press((Action.Press) action, millis);
+      case MOVE_LID -> plant.moveLid(((Action.MoveLid) action).open());
+      case BREAK -> repairs.breakPart((Action.Break) action, millis);
+      case REPAIR -> repairs.repair(((Action.Repair) action).fault());
+      case FILL -> pour((Action.Fill) action);
+      case MOVE_BASKET -> plant.moveBasket(((Action.MoveBasket) action).move());
+      case CUT_POWER -> board.cut(millis, ((Action.CutPower) action).forMillis());
+      case SET_CLOCK -> {
+        // The host's clock is not the loop's.
+      }
+      case FORCE -> ((Action.Force) action).values().forEach(forced::force);
+      case RELEASE -> ((Action.Release) action).pins().forEach(forced::release);
+      case HANG_FOIL -> plant.hangFoil();
     }
+  }
+
+  private void pour(Action.Fill fill) {
+    plant.pour(fill.litres(), fill.celsius(), fill.detergent());
   }
 
   /** Lets the controller see the bath and set its outputs, if the board has its supply. */

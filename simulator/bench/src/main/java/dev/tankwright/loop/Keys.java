@@ -11,7 +11,7 @@ import dev.tankwright.plant.Plant;
 /**
  * The keys of the panel, who presses them, and what can be wrong with either: a key that is stuck
  * gives its command again and again; an operator without patience presses RESUME and START by
- * turns, START with the recipe of the last one. At most one command per scan; a deed of the
+ * turns, START with the recipe of the last one. At most one command per scan; an action of the
  * timeline comes first.
  */
 final class Keys {
@@ -28,7 +28,7 @@ final class Keys {
     this.inputs = inputs;
   }
 
-  void press(Deed.Press press, long millis) {
+  void press(Action.Press press, long millis) {
     if (press.recipe() != null) {
       lastRecipe = press.recipe();
     }
@@ -37,7 +37,7 @@ final class Keys {
 
   /**
    * Presses what is pressed without being asked. Called in every step in which anything is broken,
-   * after the deeds.
+   * after the actions.
    */
   void step(long millis) {
     if (isDue(PartFault.KEY_STUCK, millis) && inputs.command != Command.NONE) {

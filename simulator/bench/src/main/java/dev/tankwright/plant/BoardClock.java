@@ -1,6 +1,6 @@
 package dev.tankwright.plant;
 
-/** The board's free-running millisecond counter. Once mended it goes on from where it stands. */
+/** The board's free-running millisecond counter. Once repaired it goes on from where it stands. */
 final class BoardClock {
   private final int stepMillis;
   private double aheadMillis;

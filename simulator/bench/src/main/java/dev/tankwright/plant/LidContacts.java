@@ -15,7 +15,7 @@ final class LidContacts {
    * Makes the contacts of a closed lid.
    *
    * @param noise chance of the contacts' chatter
-   * @param faultNoise chance of what is broken; apart, so that a mended fault leaves no trace
+   * @param faultNoise chance of what is broken; apart, so that a repaired fault leaves no trace
    */
   LidContacts(Noise noise, Noise faultNoise) {
     make = new Contact(true, noise);

@@ -109,8 +109,8 @@ public final class Plant {
     broken.set(fault, true, size);
   }
 
-  /** Mends a part. */
-  public void mendPart(PartFault fault) {
+  /** Repairs a part. */
+  public void repairPart(PartFault fault) {
     broken.set(fault, false, 0);
   }
 

@@ -16,7 +16,7 @@ final class Sensors {
    *
    * @param deviations how far the sensors are off
    * @param noise chance of the converter
-   * @param faultNoise chance of what is broken; apart, so that a mended fault leaves no trace
+   * @param faultNoise chance of what is broken; apart, so that a repaired fault leaves no trace
    */
   Sensors(
       BathProfile.Sensors sensors,

@@ -6,7 +6,7 @@ import dev.tankwright.controller.board.Phase;
 import dev.tankwright.explore.PinScan;
 import dev.tankwright.explore.ShortTimes;
 import dev.tankwright.explore.Violation;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.loop.Pin;
 import dev.tankwright.loop.PinForce;
 import dev.tankwright.loop.Signal;
@@ -125,7 +125,7 @@ public final class BrokenRuleScenario {
     int back = triesBack(violation) ? violation.scans().size() - Violation.BACK_SCANS : -1;
     for (int scan = 0; scan < violation.scans().size(); scan++) {
       if (scan == back) {
-        add(new Deed.Break(PartFault.FUSE_STUCK));
+        add(new Action.Break(PartFault.FUSE_STUCK));
       }
       PinScan now = violation.scans().get(scan);
       millis += now.isCut() ? cut(now) : force(now);
@@ -133,8 +133,8 @@ public final class BrokenRuleScenario {
     return timeline;
   }
 
-  private void add(Deed deed) {
-    timeline.add(new TimelineEntry(new When.At(millis), deed, Place.START));
+  private void add(Action action) {
+    timeline.add(new TimelineEntry(new When.At(millis), action, Place.START));
   }
 
   /** Forces what has changed, and tells how long the scan lasts, ms. */
@@ -147,7 +147,7 @@ public final class BrokenRuleScenario {
       }
     }
     if (!changed.isEmpty()) {
-      add(new Deed.Force(changed));
+      add(new Action.Force(changed));
     }
     return ShortTimes.SCAN_MS;
   }
@@ -156,9 +156,9 @@ public final class BrokenRuleScenario {
   private int cut(PinScan scan) {
     int off = scan.offSeconds() == 0 ? ShortTimes.SCAN_MS : MILLIS * scan.offSeconds();
     if (scan.damaged()) {
-      add(new Deed.Break(PartFault.MEMORY_DAMAGED));
+      add(new Action.Break(PartFault.MEMORY_DAMAGED));
     }
-    add(new Deed.CutPower(off));
+    add(new Action.CutPower(off));
     return off;
   }
 

@@ -3,7 +3,7 @@ package dev.tankwright.report;
 import dev.tankwright.scenario.run.Mark;
 import java.util.List;
 
-/** Deeds and events in the order of time; each leads to its place in the plots. */
+/** Actions and events in the order of time; each leads to its place in the plots. */
 final class MarkList {
   private MarkList() {}
 
@@ -32,7 +32,7 @@ final class MarkList {
   /** The kind in one word, as the page and its style sheet have it. */
   static String key(Mark.Kind kind) {
     return switch (kind) {
-      case DEED -> "deed";
+      case ACTION -> "action";
       case EVENT -> "event";
       case FAULT -> "fault";
     };

@@ -185,7 +185,7 @@ final class TracePlot {
       html.raw(line[1]).raw("</li>\n");
     }
     String[][] marks = {
-      {"deed", "deed or injected fault, solid line"},
+      {"action", "action or injected fault, solid line"},
       {"event", "event, dotted line"},
       {"fault", "fault raised, dashed line"},
       {"failed", "requirement failed, dash-dot line"}

@@ -1,6 +1,6 @@
 package dev.tankwright.scenario;
 
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.scenario.yaml.Place;
 import java.util.Optional;
 
@@ -12,21 +12,21 @@ import java.util.Optional;
  *     before it in the list. Without meaning for {@link When.At}, which waits for nothing
  * @param when when it is due
  * @param repeat how it is done again; empty for once
- * @param deed what is done
+ * @param action what is done
  * @param place where the entry stands in the file
  */
 public record TimelineEntry(
-    String name, String from, When when, Optional<Repeat> repeat, Deed deed, Place place) {
+    String name, String from, When when, Optional<Repeat> repeat, Action action, Place place) {
   /** In {@code from}: wait for no entry, but count from the start of the run. */
   public static final String START = "start";
 
   /** An entry without a name that is done once and waits for the one before it. */
-  public TimelineEntry(When when, Deed deed, Place place) {
-    this("", "", when, Optional.empty(), deed, place);
+  public TimelineEntry(When when, Action action, Place place) {
+    this("", "", when, Optional.empty(), action, place);
   }
 
-  /** The deed in a few words for a person, for example {@code lid opened}. */
+  /** The action in a few words for a person, for example {@code lid opened}. */
   public String text() {
-    return DeedText.of(deed);
+    return ActionText.of(action);
   }
 }

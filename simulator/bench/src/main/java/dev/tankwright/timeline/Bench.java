@@ -5,10 +5,11 @@ import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.loop.Signal;
 import dev.tankwright.plant.BasketMove;
 import dev.tankwright.plant.PartFault;
+import dev.tankwright.scenario.ActionCondition;
 import dev.tankwright.scenario.Requirement;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.Verdict;
@@ -23,10 +24,10 @@ import java.util.OptionalLong;
  * A bench for one test: controller and bath in closed loop, and a timeline written as calls.
  *
  * <p>Time is simulated and moves only in calls that wait: {@link #until}, {@link #pass}, {@link
- * #within} and {@link #throughout}; all have a limit. A deed is done at the beginning of the next
- * step of 10 ms; {@link #expect} and {@link #value} take that step if there is a deed to be done. A
- * test that fails throws an {@link AssertionError} with what was expected and found, the last
- * values of the signals, the time line, and the command that replays it.
+ * #within} and {@link #throughout}; all have a limit. An action is done at the beginning of the
+ * next step of 10 ms; {@link #expect} and {@link #value} take that step if there is an action to be
+ * done. A test that fails throws an {@link AssertionError} with what was expected and found, the
+ * last values of the signals, the time line, and the command that replays it.
  *
  * <p>The same calls give the same signals, always. For one thread.
  */
@@ -70,7 +71,7 @@ public final class Bench {
 
   /** Solution with its detergent is poured in: L above 0, °C. */
   public Bench fill(double litres, double celsius) {
-    return perform(new Deed.Fill(litres, celsius));
+    return perform(new Action.Fill(litres, celsius));
   }
 
   /** The operator declares the solution fresh, as after every fill. */
@@ -85,7 +86,7 @@ public final class Bench {
 
   /** Starts a cycle. The operator waits for the end of the self test, as for every key. */
   public Bench start(Recipe recipe) {
-    return key(new Deed.Press(Command.START, recipe, FoilVerdict.NONE));
+    return key(new Action.Press(Command.START, recipe, FoilVerdict.NONE));
   }
 
   /** Presses any key but START; the operator waits for the end of the self test first. */
@@ -94,10 +95,10 @@ public final class Bench {
       throw new IllegalArgumentException(
           command + " cannot be pressed so; call start(...) with a programme or a recipe");
     }
-    return key(new Deed.Press(command, null, FoilVerdict.NONE));
+    return key(new Action.Press(command, null, FoilVerdict.NONE));
   }
 
-  private Bench key(Deed.Press press) {
+  private Bench key(Action.Press press) {
     run.settle();
     if (run.holds(Signals.phase().is(Phase.SELF_TEST))) {
       until(Signals.phase().isNot(Phase.SELF_TEST), SELF_TEST_LIMIT);
@@ -107,39 +108,39 @@ public final class Bench {
 
   /** The lid is opened. */
   public Bench openLid() {
-    return perform(new Deed.MoveLid(true));
+    return perform(new Action.MoveLid(true));
   }
 
   /** The lid is closed. */
   public Bench closeLid() {
-    return perform(new Deed.MoveLid(false));
+    return perform(new Action.MoveLid(false));
   }
 
   /** The basket is moved. */
   public Bench basket(BasketMove move) {
-    return perform(new Deed.MoveBasket(move));
+    return perform(new Action.MoveBasket(move));
   }
 
   /** The power of the whole device is cut for that long. */
   public Bench cutPower(Duration time) {
-    return perform(new Deed.CutPower(time.toMillis()));
+    return perform(new Action.CutPower(time.toMillis()));
   }
 
   /** A part breaks by its usual size, for good. */
   public Bench breakPart(PartFault fault) {
-    return perform(new Deed.Break(fault));
+    return perform(new Action.Break(fault));
   }
 
-  /** A part is mended. */
-  public Bench mend(PartFault fault) {
-    return perform(new Deed.Mend(fault));
+  /** A part is repaired. */
+  public Bench repair(PartFault fault) {
+    return perform(new Action.Repair(fault));
   }
 
-  /** Any deed, at the beginning of the next step. */
-  public Bench perform(Deed deed) {
-    run.add(deed);
-    trigger = Shows.trigger(deed);
-    since = Shows.text(deed);
+  /** Any action, at the beginning of the next step. */
+  public Bench perform(Action action) {
+    run.add(action);
+    trigger = ActionCondition.of(action);
+    since = Shows.text(action);
     return this;
   }
 
@@ -171,17 +172,17 @@ public final class Bench {
     return this;
   }
 
-  /** What is expected next may take that long, counted from the deed before. */
+  /** What is expected next may take that long, counted from the action before. */
   public Within within(Duration limit) {
     return new Within(this, limit);
   }
 
-  /** What is expected next must hold all that time, from the deed before on. */
+  /** What is expected next must hold all that time, from the action before on. */
   public Throughout throughout(Duration time) {
     return new Throughout(this, time);
   }
 
-  /** Expects that a condition holds now: in the step in which the deed before is done. */
+  /** Expects that a condition holds now: in the step in which the action before is done. */
   public Bench expect(Condition condition) {
     run.settle();
     if (!run.holds(condition)) {

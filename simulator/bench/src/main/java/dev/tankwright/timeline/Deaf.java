@@ -9,7 +9,7 @@ enum Deaf implements QuietRun.Witness {
   EARS;
 
   @Override
-  public void deed(TimelineEntry entry, long millis) {}
+  public void action(TimelineEntry entry, long millis) {}
 
   @Override
   public void fault(Fault fault, long millis) {}

@@ -1,7 +1,7 @@
 package dev.tankwright.timeline;
 
+import dev.tankwright.loop.Action;
 import dev.tankwright.loop.ClosedLoop;
-import dev.tankwright.loop.Deed;
 import dev.tankwright.loop.Signal;
 import dev.tankwright.plant.Plant;
 import dev.tankwright.scenario.Requirement;
@@ -18,7 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The closed loop step by step, each as a run of a scenario takes it, so that the deeds replay to
+ * The closed loop step by step, each as a run of a scenario takes it, so that the actions replay to
  * the same signals. It stands at the end of a step: the signals are those of that step, and what is
  * asked for meanwhile is done at the beginning of the next. One thread.
  */
@@ -26,7 +26,7 @@ final class LiveRun {
   private final Scenario base;
   private final ClosedLoop loop;
   private final EventCount events = new EventCount(fault -> {});
-  private final List<Deed> pending = new ArrayList<>();
+  private final List<Action> pending = new ArrayList<>();
   private final List<TimelineEntry> done = new ArrayList<>();
   private final List<Requirement> required = new ArrayList<>();
   private final List<RequirementWatch> watches = new ArrayList<>();
@@ -52,15 +52,16 @@ final class LiveRun {
     watches.add(requirement.watch());
   }
 
-  /** Puts a deed at the beginning of the next step; a second key waits for the step after. */
-  void add(Deed deed) {
-    if (deed instanceof Deed.Press && pending.stream().anyMatch(Deed.Press.class::isInstance)) {
+  /** Puts an action at the beginning of the next step; a second key waits for the step after. */
+  void add(Action action) {
+    if (action instanceof Action.Press
+        && pending.stream().anyMatch(Action.Press.class::isInstance)) {
       step();
     }
-    pending.add(deed);
+    pending.add(action);
   }
 
-  /** Takes one step if there is a deed to be done, or nothing to look at yet. */
+  /** Takes one step if there is an action to be done, or nothing to look at yet. */
   void settle() {
     if (!pending.isEmpty() || !begun) {
       step();
@@ -86,11 +87,11 @@ final class LiveRun {
     log.step(loop.millis(), history);
   }
 
-  private void perform(Deed deed) {
-    TimelineEntry entry = new TimelineEntry(new When.At(loop.millis()), deed, Place.START);
+  private void perform(Action action) {
+    TimelineEntry entry = new TimelineEntry(new When.At(loop.millis()), action, Place.START);
     done.add(entry);
-    log.deed(loop.millis(), entry.text());
-    loop.perform(deed);
+    log.action(loop.millis(), entry.text());
+    loop.perform(action);
   }
 
   boolean holds(Condition condition) {
@@ -114,7 +115,7 @@ final class LiveRun {
     return log;
   }
 
-  /** The deeds done so far, in their order. */
+  /** The actions done so far, in their order. */
   List<TimelineEntry> done() {
     return List.copyOf(done);
   }

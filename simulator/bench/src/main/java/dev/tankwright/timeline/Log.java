@@ -15,7 +15,7 @@ final class Log {
   private final double[] last = new double[WATCHED.size()];
   private boolean begun;
 
-  void deed(long millis, String text) {
+  void action(long millis, String text) {
     add(millis, text);
   }
 

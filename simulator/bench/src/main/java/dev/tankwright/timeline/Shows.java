@@ -1,6 +1,6 @@
 package dev.tankwright.timeline;
 
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.loop.Signal;
 import dev.tankwright.scenario.TimelineEntry;
 import dev.tankwright.scenario.Verdict;
@@ -11,28 +11,15 @@ import dev.tankwright.scenario.yaml.Place;
 import java.time.Duration;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.StringJoiner;
 
-/** Deeds, spans and values in words. */
+/** Actions, spans and values in words. */
 final class Shows {
   private Shows() {}
 
-  /** What becomes true by a deed; empty where no signal tells. */
-  static Optional<Condition> trigger(Deed deed) {
-    if (deed instanceof Deed.MoveLid lid) {
-      return Optional.of(lid.open() ? Signals.lidOpen().on() : Signals.lidOpen().off());
-    } else if (deed instanceof Deed.Break) {
-      return Optional.of(Signals.partBroken().on());
-    } else if (deed instanceof Deed.CutPower) {
-      return Optional.of(Signals.boardSupplied().off());
-    }
-    return Optional.empty();
-  }
-
-  static String text(Deed deed) {
-    return new TimelineEntry(new When.At(0), deed, Place.START).text();
+  static String text(Action action) {
+    return new TimelineEntry(new When.At(0), action, Place.START).text();
   }
 
   static String span(Duration time) {

@@ -19,7 +19,7 @@ const ink = {
 
 /** How the kinds of marks are drawn: dash in CSS px, width in CSS px, colour by name. */
 const markStyle = {
-  deed: { dash: [], width: 1, colour: "deed" },
+  action: { dash: [], width: 1, colour: "action" },
   event: { dash: [1, 4], width: 1, colour: "event" },
   fault: { dash: [7, 4], width: 1.5, colour: "fault" },
   failed: { dash: [14, 3, 2, 3], width: 1.5, colour: "failed" },
@@ -60,7 +60,7 @@ function drawMarks(u) {
 function drawSign(ctx, kind, x, y, size) {
   const half = size / 2;
   ctx.beginPath();
-  if (kind === "deed") {
+  if (kind === "action") {
     ctx.moveTo(x, y - half);
     ctx.lineTo(x + half, y + half * 0.8);
     ctx.lineTo(x - half, y + half * 0.8);

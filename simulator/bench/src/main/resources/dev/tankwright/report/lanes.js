@@ -110,7 +110,7 @@ function label(ctx, word, from, to, y, colour) {
 }
 
 /** Which signs share a row under the phases, so that marks of one moment do not hide each other. */
-const SIGN_ROWS = [["deed"], ["event"], ["fault", "failed"]];
+const SIGN_ROWS = [["action"], ["event"], ["fault", "failed"]];
 
 /** The phases as one coloured strip with their names, and the signs of the marks under it. */
 function drawPhases(u) {

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.tankwright.controller.board.Phase;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.plant.PartFault;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.file.ScenarioReader;
@@ -86,7 +86,7 @@ class VariationTest {
     assertEquals("mains-sag", Injection.of(PartFault.MAINS_SAG).name());
     assertEquals(
         "mains-sag breaks, size 60 %, for 3 s",
-        Injection.of(new Deed.Break(PartFault.MAINS_SAG, 0.6, 3_000)).name());
-    assertEquals("lid opened", Injection.of(new Deed.MoveLid(true)).name());
+        Injection.of(new Action.Break(PartFault.MAINS_SAG, 0.6, 3_000)).name());
+    assertEquals("lid opened", Injection.of(new Action.MoveLid(true)).name());
   }
 }

@@ -53,13 +53,14 @@ class BoardMemoryTest {
     save(3);
     assertEquals(7, octetsOf(3));
     assertEquals(SIZE - 7, octetsOf(1));
-    plant.mendPart(PartFault.MEMORY_CUT_SHORT);
+    plant.repairPart(PartFault.MEMORY_CUT_SHORT);
     save(4);
     assertEquals(SIZE, octetsOf(4));
   }
 
   @Test
-  @DisplayName("damage turns as many bits of one octet in each half as its size says, until mended")
+  @DisplayName(
+      "damage turns as many bits of one octet in each half as its size says, until repaired")
   void damaged() {
     save(0);
     for (int bits = 1; bits <= 8; bits++) {
@@ -68,7 +69,7 @@ class BoardMemoryTest {
       assertEquals(2, octetsOf((1 << bits) - 1));
       assertEquals(memory.read(SIZE / 4), memory.read(3 * SIZE / 4));
     }
-    plant.mendPart(PartFault.MEMORY_DAMAGED);
+    plant.repairPart(PartFault.MEMORY_DAMAGED);
     assertEquals(SIZE, octetsOf(0));
   }
 }

@@ -17,7 +17,7 @@ class FaultDurationTest {
           DeviceProfile.sixLitre(), BathProfile.sixLitre(), new BathStart(4.5, 40, 21, 1), 1);
 
   private void breakFor(PartFault fault, long millis) {
-    loop.perform(new Deed.Break(fault, fault.usualSize(), millis));
+    loop.perform(new Action.Break(fault, fault.usualSize(), millis));
   }
 
   /** How many steps, from now on, show a broken part. */
@@ -39,11 +39,11 @@ class FaultDurationTest {
   }
 
   @Test
-  @DisplayName("a part without a time stays broken until it is mended")
+  @DisplayName("a part without a time stays broken until it is repaired")
   void forGood() {
-    loop.perform(new Deed.Break(PartFault.MAINS_CUT));
+    loop.perform(new Action.Break(PartFault.MAINS_CUT));
     assertEquals(100, brokenSteps(100));
-    loop.perform(new Deed.Mend(PartFault.MAINS_CUT));
+    loop.perform(new Action.Repair(PartFault.MAINS_CUT));
     assertEquals(0, brokenSteps(100));
   }
 
@@ -63,24 +63,24 @@ class FaultDurationTest {
     breakFor(PartFault.MAINS_CUT, 200);
     assertEquals(20, brokenSteps(100));
     breakFor(PartFault.MAINS_CUT, 200);
-    loop.perform(new Deed.Break(PartFault.MAINS_CUT));
+    loop.perform(new Action.Break(PartFault.MAINS_CUT));
     assertEquals(100, brokenSteps(100));
   }
 
   @Test
-  @DisplayName("a part mended early stays whole, and broken again does not end at the old time")
+  @DisplayName("a part repaired early stays whole, and broken again does not end at the old time")
   void mendedEarly() {
     breakFor(PartFault.MAINS_CUT, 200);
-    loop.perform(new Deed.Mend(PartFault.MAINS_CUT));
+    loop.perform(new Action.Repair(PartFault.MAINS_CUT));
     assertEquals(0, brokenSteps(10));
-    loop.perform(new Deed.Break(PartFault.MAINS_CUT));
+    loop.perform(new Action.Break(PartFault.MAINS_CUT));
     assertEquals(50, brokenSteps(50));
   }
 
   @Test
   @DisplayName("the voltage that is left shows as a share of the nominal one")
   void voltage() {
-    loop.perform(new Deed.Break(PartFault.MAINS_SAG, 0.25, 30));
+    loop.perform(new Action.Break(PartFault.MAINS_SAG, 0.25, 30));
     loop.scan();
     loop.advance();
     assertEquals(0.75, loop.value(Signal.MAINS_VOLTAGE));
@@ -92,8 +92,9 @@ class FaultDurationTest {
   @DisplayName("a size that breaks nothing and a negative time are refused")
   void refused() {
     assertThrows(
-        IllegalArgumentException.class, () -> new Deed.Break(PartFault.HEATER_PARTIAL, 0, 0));
-    assertThrows(IllegalArgumentException.class, () -> new Deed.Break(PartFault.MAINS_CUT, 1, 0));
-    assertThrows(IllegalArgumentException.class, () -> new Deed.Break(PartFault.MAINS_CUT, 0, -1));
+        IllegalArgumentException.class, () -> new Action.Break(PartFault.HEATER_PARTIAL, 0, 0));
+    assertThrows(IllegalArgumentException.class, () -> new Action.Break(PartFault.MAINS_CUT, 1, 0));
+    assertThrows(
+        IllegalArgumentException.class, () -> new Action.Break(PartFault.MAINS_CUT, 0, -1));
   }
 }

@@ -19,11 +19,11 @@ class ForcedPinsTest {
   void aForcedPinWinsUntilItIsReleased() {
     run(100);
     assertFalse(loop.outputs().panel.lidOpen);
-    loop.perform(new Deed.Force(List.of(new PinForce(Pin.LID_MAKE_CONTACT, 0))));
+    loop.perform(new Action.Force(List.of(new PinForce(Pin.LID_MAKE_CONTACT, 0))));
     run(1);
     assertTrue(loop.outputs().panel.lidOpen);
     assertEquals(0, loop.value(Signal.LID_OPEN), "the lid itself has not moved");
-    loop.perform(new Deed.Release(List.of(Pin.LID_MAKE_CONTACT)));
+    loop.perform(new Action.Release(List.of(Pin.LID_MAKE_CONTACT)));
     run(10);
     assertFalse(loop.outputs().panel.lidOpen);
   }

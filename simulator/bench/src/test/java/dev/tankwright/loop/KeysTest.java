@@ -97,18 +97,18 @@ class KeysTest {
   }
 
   @Test
-  @DisplayName("once mended, the keys are quiet")
-  void mended() {
+  @DisplayName("once repaired, the keys are quiet")
+  void repaired() {
     press(Command.PAUSE, null);
     plant.breakPart(PartFault.KEY_STUCK, 0.1);
     plant.breakPart(PartFault.OPERATOR_IMPATIENT, 0.1);
     commands(100);
-    plant.mendPart(PartFault.KEY_STUCK);
-    plant.mendPart(PartFault.OPERATOR_IMPATIENT);
+    plant.repairPart(PartFault.KEY_STUCK);
+    plant.repairPart(PartFault.OPERATOR_IMPATIENT);
     assertEquals(List.of(), commands(1000));
   }
 
   private void press(Command command, Recipe recipe) {
-    keys.press(new Deed.Press(command, recipe, FoilVerdict.NONE), millis);
+    keys.press(new Action.Press(command, recipe, FoilVerdict.NONE), millis);
   }
 }

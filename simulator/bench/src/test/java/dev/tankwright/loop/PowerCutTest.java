@@ -49,7 +49,7 @@ class PowerCutTest {
 
   private void press(Command command) {
     Recipe recipe = command == Command.START ? Recipe.standard(Programme.LIGHT) : null;
-    loop.perform(new Deed.Press(command, recipe, FoilVerdict.NONE));
+    loop.perform(new Action.Press(command, recipe, FoilVerdict.NONE));
   }
 
   private Phase phase() {
@@ -84,7 +84,7 @@ class PowerCutTest {
     runIntoCleaning();
     CleanerController before = loop.controller();
     long uptime = before.uptimeMs();
-    loop.perform(new Deed.CutPower(3_000));
+    loop.perform(new Action.CutPower(3_000));
     for (int step = 0; step < 300; step++) {
       loop.scan();
       assertNothingDriven();
@@ -108,7 +108,7 @@ class PowerCutTest {
   @DisplayName("the device comes back with the cycle held and takes nothing up by itself")
   void comesBackHeld() {
     runIntoCleaning();
-    loop.perform(new Deed.CutPower(3_000));
+    loop.perform(new Action.CutPower(3_000));
     steps(300);
     for (int step = 0; step < 60_000; step++) {
       steps(1);
@@ -124,9 +124,9 @@ class PowerCutTest {
     runInto(Phase.STANDBY);
     press(Command.PAUSE);
     steps(10);
-    loop.perform(new Deed.CutPower(1_000));
+    loop.perform(new Action.CutPower(1_000));
     press(Command.START);
-    loop.perform(new Deed.Break(PartFault.KEY_STUCK, 0.1, 900));
+    loop.perform(new Action.Break(PartFault.KEY_STUCK, 0.1, 900));
     steps(1_100);
     assertEquals(Phase.STANDBY, phase());
     assertNull(loop.outputs().panel.refusal, "a PAUSE at rest would have been refused");
@@ -139,10 +139,10 @@ class PowerCutTest {
   @DisplayName("a cut within a cut can only lengthen it")
   void cutWithinCut() {
     steps(100);
-    loop.perform(new Deed.CutPower(1_000));
+    loop.perform(new Action.CutPower(1_000));
     steps(50);
-    loop.perform(new Deed.CutPower(2_000));
-    loop.perform(new Deed.CutPower(200));
+    loop.perform(new Action.CutPower(2_000));
+    loop.perform(new Action.CutPower(200));
     steps(200);
     assertEquals(0.0, loop.value(Signal.BOARD_SUPPLIED));
     steps(1);
@@ -157,7 +157,7 @@ class PowerCutTest {
     press(Command.DRAIN);
     steps(600);
     assertTrue(loop.value(Signal.VOLUME) < 4.45, "it drains");
-    loop.perform(new Deed.CutPower(60_000));
+    loop.perform(new Action.CutPower(60_000));
     steps(300);
     double left = loop.value(Signal.VOLUME);
     steps(3_000);
@@ -169,12 +169,12 @@ class PowerCutTest {
   @DisplayName("a mains fault outlasts the cut")
   void mainsFault() {
     steps(100);
-    loop.perform(new Deed.Break(PartFault.MAINS_CUT));
-    loop.perform(new Deed.CutPower(1_000));
+    loop.perform(new Action.Break(PartFault.MAINS_CUT));
+    loop.perform(new Action.CutPower(1_000));
     steps(300);
     assertEquals(1.0, loop.value(Signal.BOARD_SUPPLIED));
     assertEquals(0.0, loop.value(Signal.MAINS_VOLTAGE));
-    loop.perform(new Deed.Mend(PartFault.MAINS_CUT));
+    loop.perform(new Action.Repair(PartFault.MAINS_CUT));
     steps(1);
     assertEquals(1.0, loop.value(Signal.MAINS_VOLTAGE));
   }
@@ -194,11 +194,11 @@ class PowerCutTest {
   @DisplayName("a save that a cut ends leaves one copy, and the next power-up has two again")
   void saveCutShort() {
     runInto(Phase.STANDBY);
-    loop.perform(new Deed.Break(PartFault.MEMORY_CUT_SHORT));
+    loop.perform(new Action.Break(PartFault.MEMORY_CUT_SHORT));
     press(Command.START);
     steps(1);
-    loop.perform(new Deed.CutPower(1_000));
-    loop.perform(new Deed.Mend(PartFault.MEMORY_CUT_SHORT));
+    loop.perform(new Action.CutPower(1_000));
+    loop.perform(new Action.Repair(PartFault.MEMORY_CUT_SHORT));
     steps(101);
     assertEquals(Loaded.ONE_COPY_DAMAGED, loop.loaded());
     cutAndReturn();
@@ -210,7 +210,7 @@ class PowerCutTest {
   @DisplayName("saves that are cut short while the supply is there lock the device at once")
   void savesFail() {
     runIntoCleaning();
-    loop.perform(new Deed.Break(PartFault.MEMORY_CUT_SHORT));
+    loop.perform(new Action.Break(PartFault.MEMORY_CUT_SHORT));
     press(Command.PAUSE);
     steps(2);
     assertEquals(Phase.LOCKOUT, phase());
@@ -224,8 +224,8 @@ class PowerCutTest {
   @DisplayName("a memory of which both copies read wrong is found damaged at power-up")
   void damaged() {
     runIntoCleaning();
-    loop.perform(new Deed.CutPower(1_000));
-    loop.perform(new Deed.Break(PartFault.MEMORY_DAMAGED));
+    loop.perform(new Action.CutPower(1_000));
+    loop.perform(new Action.Break(PartFault.MEMORY_DAMAGED));
     steps(101);
     assertEquals(Loaded.DAMAGED, loop.loaded());
     assertTrue(loop.isSupplied(), "the device goes on without what it had kept");
@@ -257,13 +257,13 @@ class PowerCutTest {
   /** Half of the times, the last saves before the cut are not finished. */
   private void cutInSaveAndReturn(Random random) {
     if (loop.millis() > 10_000 && random.nextBoolean()) {
-      loop.perform(new Deed.Break(PartFault.MEMORY_CUT_SHORT, 1 + random.nextInt(20), 0));
+      loop.perform(new Action.Break(PartFault.MEMORY_CUT_SHORT, 1 + random.nextInt(20), 0));
       press(changing());
       steps(1 + random.nextInt(3));
     }
     long millis = 10L * (1 + random.nextInt(100));
-    loop.perform(new Deed.CutPower(millis));
-    loop.perform(new Deed.Mend(PartFault.MEMORY_CUT_SHORT));
+    loop.perform(new Action.CutPower(millis));
+    loop.perform(new Action.Repair(PartFault.MEMORY_CUT_SHORT));
     steps((int) (millis / 10) + 1);
     assertEquals(1.0, loop.value(Signal.BOARD_SUPPLIED));
   }
@@ -280,11 +280,11 @@ class PowerCutTest {
   @Test
   @DisplayName("a cut of no time is refused")
   void refused() {
-    assertThrows(IllegalArgumentException.class, () -> new Deed.CutPower(0));
+    assertThrows(IllegalArgumentException.class, () -> new Action.CutPower(0));
   }
 
   private void cutAndReturn() {
-    loop.perform(new Deed.CutPower(1_000));
+    loop.perform(new Action.CutPower(1_000));
     steps(101);
     assertEquals(1.0, loop.value(Signal.BOARD_SUPPLIED));
   }

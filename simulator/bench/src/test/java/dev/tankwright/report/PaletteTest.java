@@ -26,7 +26,7 @@ class PaletteTest {
     "activity",
     "gas",
     "volume",
-    "deed",
+    "action",
     "event",
     "fault",
     "failed",

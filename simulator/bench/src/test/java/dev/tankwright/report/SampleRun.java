@@ -110,10 +110,10 @@ final class SampleRun {
 
   private static List<Mark> marks() {
     return List.of(
-        new Mark(10_000, Mark.Kind.DEED, "START, programme MEDIUM"),
+        new Mark(10_000, Mark.Kind.ACTION, "START, programme MEDIUM"),
         new Mark(10_010, Mark.Kind.EVENT, "cycle started"),
-        new Mark(LID_OPENED, Mark.Kind.DEED, "lid opened"),
-        new Mark(RESUMED, Mark.Kind.DEED, "RESUME"),
+        new Mark(LID_OPENED, Mark.Kind.ACTION, "lid opened"),
+        new Mark(RESUMED, Mark.Kind.ACTION, "RESUME"),
         new Mark(LOCKED, Mark.Kind.FAULT, "CONTROL_SENSOR_OPEN " + SCRIPT));
   }
 

@@ -4,7 +4,7 @@ import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import java.util.List;
 import java.util.SplittableRandom;
 
@@ -77,12 +77,12 @@ record CycleScript(
   void write(DayScript day, long now) {
     day.changeBasket(now);
     long start = now + BEFORE;
-    day.at(start, new Deed.Press(Command.START, recipe, FoilVerdict.NONE, operator, load));
+    day.at(start, new Action.Press(Command.START, recipe, FoilVerdict.NONE, operator, load));
     mishap.write(day, start + mishapMillis, lengthMillis);
     FoilVerdict verdict =
         recipe.programme() == Programme.FOIL_CHECK ? FoilVerdict.MARKED : FoilVerdict.NONE;
-    day.at(now + longestMillis(), new Deed.Press(Command.ACKNOWLEDGE, null, verdict));
+    day.at(now + longestMillis(), new Action.Press(Command.ACKNOWLEDGE, null, verdict));
     // Ultrasound warms: between two loads the bath stands open, or it would overshoot by noon.
-    day.at(now + longestMillis() + 15 * DayScript.SECOND, new Deed.MoveLid(true));
+    day.at(now + longestMillis() + 15 * DayScript.SECOND, new Action.MoveLid(true));
   }
 }

@@ -3,7 +3,7 @@ package dev.tankwright.fleet;
 import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Phase;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.plant.BasketMove;
 import dev.tankwright.scenario.TimelineEntry;
 import dev.tankwright.scenario.When;
@@ -15,7 +15,7 @@ import java.util.SplittableRandom;
 
 /**
  * Writes what the people at a bath do in a day: load after load, with what comes between. Nearly
- * every deed has its moment, so a cycle that does not come about never holds up the rest of the
+ * every action has its moment, so a cycle that does not come about never holds up the rest of the
  * day; a key that is pressed in vain is refused, which is a fact of its own. One thread, one use.
  */
 final class DayScript {
@@ -58,7 +58,7 @@ final class DayScript {
       }
       first = false;
     }
-    at(endMillis - CLOSING, new Deed.MoveLid(false));
+    at(endMillis - CLOSING, new Action.MoveLid(false));
     at(endMillis - CLOSING + 10 * SECOND, press(Command.DRAIN));
     lookAfterFaults();
     return entries;
@@ -68,41 +68,41 @@ final class DayScript {
   private void lookAfterFaults() {
     String from = TimelineEntry.START;
     for (int i = 0; i < FAULTS; i++) {
-      add(from, new When.On(Phase.LOCKOUT, 3 * MINUTE), new Deed.MoveLid(true));
-      add("", new When.Then(14 * MINUTE), new Deed.MoveLid(false));
+      add(from, new When.On(Phase.LOCKOUT, 3 * MINUTE), new Action.MoveLid(true));
+      add("", new When.Then(14 * MINUTE), new Action.MoveLid(false));
       add("", new When.Then(10 * SECOND), press(Command.RESET));
       from = "";
     }
   }
 
-  private void add(String from, When when, Deed deed) {
-    entries.add(new TimelineEntry("", from, when, Optional.empty(), deed, Place.START));
+  private void add(String from, When when, Action action) {
+    entries.add(new TimelineEntry("", from, when, Optional.empty(), action, Place.START));
   }
 
   private void changeSolution(long now) {
-    at(now - 30 * SECOND, new Deed.MoveLid(false));
+    at(now - 30 * SECOND, new Action.MoveLid(false));
     at(now, press(Command.DRAIN));
     long filling = now + 7 * MINUTE;
-    at(filling, new Deed.MoveLid(true));
-    at(filling + 20 * SECOND, new Deed.Fill(4.4 + 0.4 * random.nextDouble(), 36));
-    at(filling + 2 * MINUTE, new Deed.MoveLid(false));
+    at(filling, new Action.MoveLid(true));
+    at(filling + 20 * SECOND, new Action.Fill(4.4 + 0.4 * random.nextDouble(), 36));
+    at(filling + 2 * MINUTE, new Action.MoveLid(false));
     at(filling + 2 * MINUTE + 20 * SECOND, press(Command.FRESH_SOLUTION));
   }
 
   /** Another load is hung in before a cycle. */
   void changeBasket(long now) {
-    at(now, new Deed.MoveLid(true));
-    at(now + 10 * SECOND, new Deed.MoveBasket(BasketMove.FRESH));
-    at(now + 18 * SECOND, new Deed.MoveLid(false));
+    at(now, new Action.MoveLid(true));
+    at(now + 10 * SECOND, new Action.MoveBasket(BasketMove.FRESH));
+    at(now + 18 * SECOND, new Action.MoveLid(false));
   }
 
-  void at(long millis, Deed deed) {
-    entries.add(new TimelineEntry(new When.At(millis), deed, Place.START));
+  void at(long millis, Action action) {
+    entries.add(new TimelineEntry(new When.At(millis), action, Place.START));
   }
 
   /** A key that says nothing else. */
-  static Deed press(Command command) {
-    return new Deed.Press(command, null, FoilVerdict.NONE);
+  static Action press(Command command) {
+    return new Action.Press(command, null, FoilVerdict.NONE);
   }
 
   private long between(long least, long most) {

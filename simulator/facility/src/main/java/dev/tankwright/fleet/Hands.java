@@ -42,12 +42,13 @@ final class Hands implements AutoCloseable {
   }
 
   /** Does something for every device, and returns when it is done for all. */
-  void forEach(List<FleetDevice> devices, Consumer<FleetDevice> deed) throws InterruptedException {
+  void forEach(List<FleetDevice> devices, Consumer<FleetDevice> action)
+      throws InterruptedException {
     AtomicInteger next = new AtomicInteger();
     Callable<Void> hand =
         () -> {
           for (int i = next.getAndIncrement(); i < devices.size(); i = next.getAndIncrement()) {
-            deed.accept(devices.get(i));
+            action.accept(devices.get(i));
           }
           return null;
         };

@@ -1,7 +1,7 @@
 package dev.tankwright.fleet;
 
 import dev.tankwright.controller.board.Command;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.plant.PartFault;
 import java.util.SplittableRandom;
 
@@ -57,8 +57,8 @@ enum Mishap {
     switch (this) {
       case NONE -> {}
       case LID_OPENED -> {
-        day.at(now, new Deed.MoveLid(true));
-        day.at(over, new Deed.MoveLid(false));
+        day.at(now, new Action.MoveLid(true));
+        day.at(over, new Action.MoveLid(false));
         day.at(over + 4 * DayScript.SECOND, DayScript.press(Command.RESUME));
       }
       case HELD -> {
@@ -67,12 +67,12 @@ enum Mishap {
       }
       case STOPPED -> day.at(now, DayScript.press(Command.STOP));
       case POWER_LOST -> {
-        day.at(now, new Deed.CutPower(length));
+        day.at(now, new Action.CutPower(length));
         day.at(over + RESTART, DayScript.press(Command.RESUME));
       }
       case SENSOR_LOOSE -> {
         PartFault loose = PartFault.CONTROL_SENSOR_OPEN;
-        day.at(now, new Deed.Break(loose, loose.usualSize(), length));
+        day.at(now, new Action.Break(loose, loose.usualSize(), length));
         day.at(over + RESTART, DayScript.press(Command.RESET));
       }
       case WRONG_KEY -> day.at(now, DayScript.press(Command.DRAIN));

@@ -2,7 +2,7 @@ package dev.tankwright.scenario.file;
 
 import dev.tankwright.controller.board.Chemistry;
 import dev.tankwright.controller.board.DeviceProfile;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.scenario.Requirement;
 import dev.tankwright.scenario.key.Fields;
 import dev.tankwright.scenario.key.ScenarioKeys;
@@ -34,7 +34,7 @@ import java.util.Set;
 public final class Block {
   private static final Set<String> MOMENT_KEYS =
       Set.of("name", "at", "on", "when", "after", "then", "from", "every", "times", "until");
-  private static final List<String> DEED_KEYS =
+  private static final List<String> ACTION_KEYS =
       ScenarioKeys.ENTRY.stream().filter(key -> !MOMENT_KEYS.contains(key)).toList();
 
   private final Fields fields;
@@ -234,39 +234,39 @@ public final class Block {
   }
 
   /**
-   * Deeds in a list, each as a timeline's entry without its moment. Single values of the list are
+   * Actions in a list, each as a timeline's entry without its moment. Single values of the list are
    * handed to {@code words}.
    *
    * @param brimLitres what the tank holds at most, L
    * @param words takes a single value of the list; tells what it stands for, nothing when unknown
    */
-  public List<Deed> deeds(String key, DeviceProfile profile, double brimLitres, Words words) {
+  public List<Action> actions(String key, DeviceProfile profile, double brimLitres, Words words) {
     Optional<YamlNode> node = fields.node(key);
-    List<Deed> deeds = new ArrayList<>();
+    List<Action> actions = new ArrayList<>();
     if (node.isEmpty()) {
-      return deeds;
+      return actions;
     }
     List<YamlNode> items =
         node.get() instanceof YamlNode.Items list ? list.items() : List.of(node.get());
-    DeedReader reader =
-        new DeedReader(profile, Amount.plain(brimLitres), Chemistry.UNSTATED, problems);
+    ActionReader reader =
+        new ActionReader(profile, Amount.plain(brimLitres), Chemistry.UNSTATED, problems);
     for (YamlNode item : items) {
       if (item instanceof YamlNode.Keys keys) {
-        Fields entry = new Fields(keys, "this fault", DEED_KEYS, problems);
-        reader.read(entry).ifPresent(deeds::add);
+        Fields entry = new Fields(keys, "this fault", ACTION_KEYS, problems);
+        reader.read(entry).ifPresent(actions::add);
       } else if (item instanceof YamlNode.Text text && !words.of(text.value()).isEmpty()) {
-        deeds.addAll(words.of(text.value()));
+        actions.addAll(words.of(text.value()));
       } else {
         problems.add(item.place(), words.wanted() + "; here is " + item.noun());
       }
     }
-    return deeds;
+    return actions;
   }
 
-  /** Single values that stand for deeds. */
+  /** Single values that stand for actions. */
   public interface Words {
     /** What a word stands for; nothing when it is unknown. */
-    List<Deed> of(String word);
+    List<Action> of(String word);
 
     /** What a person should write. */
     String wanted();

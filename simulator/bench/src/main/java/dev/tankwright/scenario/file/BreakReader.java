@@ -1,6 +1,6 @@
 package dev.tankwright.scenario.file;
 
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.plant.PartFault;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.key.Fields;
@@ -32,7 +32,7 @@ final class BreakReader {
     values = new Values(problems);
   }
 
-  Optional<Deed> read(Fields fields) {
+  Optional<Action> read(Fields fields) {
     Optional<PartFault> part = part(fields, "break");
     OptionalLong time = time(fields);
     if (part.isEmpty()) {
@@ -40,7 +40,7 @@ final class BreakReader {
     }
     Optional<Double> size = size(fields, part.get());
     return size.isPresent() && time.isPresent()
-        ? Optional.of(new Deed.Break(part.get(), size.get(), time.getAsLong()))
+        ? Optional.of(new Action.Break(part.get(), size.get(), time.getAsLong()))
         : Optional.empty();
   }
 
@@ -54,7 +54,7 @@ final class BreakReader {
 
   private OptionalLong time(Fields fields) {
     if (!fields.has("for")) {
-      return OptionalLong.of(Deed.Break.FOR_GOOD);
+      return OptionalLong.of(Action.Break.FOR_GOOD);
     }
     Optional<YamlNode.Text> text = fields.text("for");
     return text.isEmpty()

@@ -4,7 +4,7 @@ import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.loop.Pin;
 import dev.tankwright.loop.PinForce;
 import dev.tankwright.scenario.key.Fields;
@@ -35,7 +35,7 @@ final class ForceReader {
     values = new Values(problems);
   }
 
-  Optional<Deed> force(Fields fields) {
+  Optional<Action> force(Fields fields) {
     YamlNode node = fields.node("force").orElseThrow();
     if (!(node instanceof YamlNode.Keys keys) || keys.pairs().isEmpty()) {
       problems.add(
@@ -53,10 +53,10 @@ final class ForceReader {
         whole &= value.isPresent();
       }
     }
-    return whole && !forced.isEmpty() ? Optional.of(new Deed.Force(forced)) : Optional.empty();
+    return whole && !forced.isEmpty() ? Optional.of(new Action.Force(forced)) : Optional.empty();
   }
 
-  Optional<Deed> release(Fields fields) {
+  Optional<Action> release(Fields fields) {
     List<String> words = new ArrayList<>(List.of(ALL));
     words.addAll(Pin.keys());
     return fields
@@ -64,7 +64,7 @@ final class ForceReader {
         .flatMap(text -> values.word(text, "release", words))
         .map(
             word ->
-                new Deed.Release(
+                new Action.Release(
                     word.equals(ALL)
                         ? List.of(Pin.values())
                         : List.of(Pin.byKey(word).orElseThrow())));

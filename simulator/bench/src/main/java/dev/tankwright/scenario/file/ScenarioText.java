@@ -127,7 +127,7 @@ public final class ScenarioText {
       fields.put("from", quoted(entry.from()));
     }
     entry.repeat().ifPresent(repeat -> repeat(repeat, fields));
-    fields.putAll(DeedFields.of(entry.deed()));
+    fields.putAll(ActionFields.of(entry.action()));
     String before = "  - ";
     for (Map.Entry<String, String> field : fields.entrySet()) {
       line(text, before + field.getKey(), field.getValue());

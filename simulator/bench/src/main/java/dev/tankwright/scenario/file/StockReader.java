@@ -2,7 +2,6 @@ package dev.tankwright.scenario.file;
 
 import dev.tankwright.controller.board.Chemistry;
 import dev.tankwright.controller.board.Command;
-import dev.tankwright.loop.Deed;
 import dev.tankwright.plant.BathStart;
 import dev.tankwright.scenario.Contents;
 import dev.tankwright.scenario.TimelineEntry;
@@ -58,9 +57,7 @@ public final class StockReader {
 
   /** Remarks on keys that change nothing in this scenario. */
   void remarkIdle(List<TimelineEntry> timeline, BathStart start) {
-    boolean starts =
-        timeline.stream()
-            .anyMatch(e -> e.deed() instanceof Deed.Press p && p.command() == Command.START);
+    boolean starts = timeline.stream().anyMatch(e -> e.action().presses(Command.START));
     for (String key : List.of("chemistry", "chemistry-maximum")) {
       if (solution.has(key) && !starts) {
         problems.remark(

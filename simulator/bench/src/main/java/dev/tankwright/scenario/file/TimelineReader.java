@@ -2,7 +2,7 @@ package dev.tankwright.scenario.file;
 
 import dev.tankwright.controller.board.Chemistry;
 import dev.tankwright.controller.board.DeviceProfile;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.scenario.Repeat;
 import dev.tankwright.scenario.TimelineEntry;
 import dev.tankwright.scenario.When;
@@ -27,7 +27,7 @@ public final class TimelineReader {
   private final Problems problems;
   private final Values values;
   private final MomentReader moments;
-  private final DeedReader deeds;
+  private final ActionReader actions;
   private final Map<String, Named> names = new LinkedHashMap<>();
   private Optional<Repeat> before = Optional.empty();
 
@@ -50,7 +50,7 @@ public final class TimelineReader {
     this.problems = problems;
     values = new Values(problems);
     moments = new MomentReader(durationMillis, problems);
-    deeds = new DeedReader(profile, brim, chemistry, problems);
+    actions = new ActionReader(profile, brim, chemistry, problems);
   }
 
   List<TimelineEntry> read(YamlNode node) {
@@ -71,7 +71,7 @@ public final class TimelineReader {
     if (!(node instanceof YamlNode.Keys keys)) {
       problems.add(
           node.place(),
-          "a timeline entry needs a moment and a deed, as in 'at: 5 s' and 'lid: open'; here is "
+          "a timeline entry needs a moment and an action, as in 'at: 5 s' and 'lid: open'; here is "
               + node.noun());
       return Optional.empty();
     }
@@ -84,9 +84,9 @@ public final class TimelineReader {
     Optional<Repeat> repeat = moments.repeat(fields, when);
     String name = fields.text("name").flatMap(text -> name(text, repeat)).orElse("");
     before = repeat;
-    Optional<Deed> deed = deeds.read(fields);
-    return when.isPresent() && deed.isPresent()
-        ? Optional.of(new TimelineEntry(name, from, when.get(), repeat, deed.get(), keys.place()))
+    Optional<Action> action = actions.read(fields);
+    return when.isPresent() && action.isPresent()
+        ? Optional.of(new TimelineEntry(name, from, when.get(), repeat, action.get(), keys.place()))
         : Optional.empty();
   }
 

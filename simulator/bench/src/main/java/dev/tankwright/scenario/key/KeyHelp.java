@@ -43,7 +43,7 @@ public final class KeyHelp {
     STOCK.put("overlap", BATH.get("overlap"));
     STOCK.put("kind", "Kind of load, for people alone");
     moments();
-    deeds();
+    actions();
     requirements();
   }
 
@@ -60,7 +60,7 @@ public final class KeyHelp {
     ENTRY.put("until", "Latest moment of the run at which it is due again");
   }
 
-  private static void deeds() {
+  private static void actions() {
     ENTRY.put("command", "Key that the operator presses");
     ENTRY.put("programme", "Programme that is started");
     ENTRY.put("setpoint", "Temperature to clean at");

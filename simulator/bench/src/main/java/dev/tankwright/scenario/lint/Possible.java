@@ -2,14 +2,15 @@ package dev.tankwright.scenario.lint;
 
 import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.Phase;
-import dev.tankwright.loop.Deed;
 import dev.tankwright.loop.Signal;
+import dev.tankwright.scenario.ActionCondition;
 import dev.tankwright.scenario.Anchors;
 import dev.tankwright.scenario.TimelineEntry;
 import dev.tankwright.scenario.condition.Condition;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What a timeline leaves possible: an answer of {@code false} is certain, {@code true} says only
@@ -21,16 +22,15 @@ final class Possible {
 
   private final List<TimelineEntry> timeline;
   private final Anchors anchors;
-  private final boolean lidOpens;
-  private final boolean partBreaks;
-  private final boolean powerFails;
+  private final Set<Condition> broughtAbout;
 
   Possible(List<TimelineEntry> timeline) {
     this.timeline = timeline;
     anchors = new Anchors(timeline);
-    lidOpens = timeline.stream().anyMatch(e -> e.deed() instanceof Deed.MoveLid lid && lid.open());
-    partBreaks = timeline.stream().anyMatch(e -> e.deed() instanceof Deed.Break);
-    powerFails = timeline.stream().anyMatch(e -> e.deed() instanceof Deed.CutPower);
+    broughtAbout =
+        timeline.stream()
+            .flatMap(entry -> ActionCondition.of(entry.action()).stream())
+            .collect(Collectors.toSet());
   }
 
   /** Whether a phase can be reached in the run. */
@@ -52,9 +52,7 @@ final class Possible {
 
   private boolean pressed(Command command, int index) {
     for (int i = 0; i < timeline.size(); i++) {
-      boolean presses =
-          timeline.get(i).deed() instanceof Deed.Press press && press.command() == command;
-      if (presses && !anchors.waits(i, index)) {
+      if (timeline.get(i).action().presses(command) && !anchors.waits(i, index)) {
         return true;
       }
     }
@@ -86,13 +84,13 @@ final class Possible {
   }
 
   private boolean off(Signal signal) {
-    return signal != Signal.BOARD_SUPPLIED || powerFails;
+    return signal != Signal.BOARD_SUPPLIED
+        || broughtAbout.contains(new Condition.Not(new Condition.On(signal)));
   }
 
   private boolean on(Signal signal) {
     return switch (signal) {
-      case LID_OPEN -> lidOpens;
-      case PART_BROKEN -> partBreaks;
+      case LID_OPEN, PART_BROKEN -> broughtAbout.contains(new Condition.On(signal));
       default -> true;
     };
   }

@@ -1,7 +1,7 @@
 package dev.tankwright.scenario.lint;
 
 import dev.tankwright.controller.board.Phase;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.plant.PartFault;
 import dev.tankwright.scenario.Anchors;
 import dev.tankwright.scenario.Repeat;
@@ -24,7 +24,7 @@ import java.util.Set;
 
 /**
  * Finds what a valid scenario says without effect, as far as that is certain without a run: entries
- * that are never done, mending what is whole, and requirements that nothing can put to the test.
+ * that are never done, repairing what is whole, and requirements that nothing can put to the test.
  */
 public final class ScenarioLint {
   private static final String OR_LEAVE_OUT = "; bring it about, or leave the requirement out";
@@ -169,12 +169,12 @@ public final class ScenarioLint {
   private void parts() {
     Set<PartFault> broken = EnumSet.noneOf(PartFault.class);
     for (TimelineEntry entry : scenario.timeline()) {
-      if (entry.deed() instanceof Deed.Break b) {
+      if (entry.action() instanceof Action.Break b) {
         broken.add(b.fault());
       }
     }
     for (TimelineEntry entry : scenario.timeline()) {
-      if (entry.deed() instanceof Deed.Mend m && !broken.contains(m.fault())) {
+      if (entry.action() instanceof Action.Repair m && !broken.contains(m.fault())) {
         warn(
             entry.place(),
             "no effect: "

@@ -3,8 +3,8 @@ package dev.tankwright.scenario.run;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.events.CycleEvent;
 import dev.tankwright.events.HostMemory;
+import dev.tankwright.loop.Action;
 import dev.tankwright.loop.ClosedLoop;
-import dev.tankwright.loop.Deed;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.TimelineEntry;
 import java.util.function.BiConsumer;
@@ -57,11 +57,11 @@ public final class DeviceDay {
   }
 
   private void perform(TimelineEntry entry) {
-    if (entry.deed() instanceof Deed.Press press) {
+    if (entry.action() instanceof Action.Press press) {
       composed.expect(press);
-    } else if (entry.deed() instanceof Deed.SetClock set) {
+    } else if (entry.action() instanceof Action.SetClock set) {
       composed.setClock(set);
     }
-    loop.perform(entry.deed());
+    loop.perform(entry.action());
   }
 }

@@ -1,7 +1,7 @@
 package dev.tankwright.scenario.run;
 
 /**
- * Something to mark on the time axis: a deed of the timeline or an event of the controller.
+ * Something to mark on the time axis: an action of the timeline or an event of the controller.
  *
  * @param atMillis when, ms since the start of the run
  * @param kind what sort of mark
@@ -11,7 +11,7 @@ public record Mark(long atMillis, Kind kind, String text) {
   /** Sorts of marks. */
   public enum Kind {
     /** Done by the operator, or by fate, from the timeline. */
-    DEED,
+    ACTION,
     /** Told by the controller. */
     EVENT,
     /** A fault told by the controller. */

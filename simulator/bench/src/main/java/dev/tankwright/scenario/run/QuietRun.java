@@ -28,7 +28,7 @@ public final class QuietRun {
   /** Hears what happens in a run. */
   public interface Witness {
     /** An entry of the timeline is carried out. */
-    void deed(TimelineEntry entry, long millis);
+    void action(TimelineEntry entry, long millis);
 
     /** The controller raises a fault. */
     void fault(Fault fault, long millis);
@@ -70,8 +70,8 @@ public final class QuietRun {
   }
 
   private void perform(TimelineEntry entry) {
-    witness.deed(entry, loop.millis());
-    loop.perform(entry.deed());
+    witness.action(entry, loop.millis());
+    loop.perform(entry.action());
   }
 
   /** The phase now; empty without supply. */

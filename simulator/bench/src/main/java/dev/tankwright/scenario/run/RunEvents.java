@@ -7,8 +7,8 @@ import dev.tankwright.events.EventComposer;
 import dev.tankwright.events.EventOrigin;
 import dev.tankwright.events.HostMemory;
 import dev.tankwright.events.LoadReference;
+import dev.tankwright.loop.Action;
 import dev.tankwright.loop.ClosedLoop;
-import dev.tankwright.loop.Deed;
 import dev.tankwright.plant.Plant;
 import dev.tankwright.scenario.Scenario;
 import java.time.Instant;
@@ -52,7 +52,7 @@ final class RunEvents {
   }
 
   /** Learns what the host knows of a command that is given now and the controller is not told. */
-  void expect(Deed.Press press) {
+  void expect(Action.Press press) {
     if (press.command() == Command.FRESH_SOLUTION) {
       composer.expectLot(scenario.contents().lot());
     }
@@ -64,7 +64,7 @@ final class RunEvents {
   }
 
   /** The host's clock is set; without supply the host is dark too, and nothing happens. */
-  void setClock(Deed.SetClock set) {
+  void setClock(Action.SetClock set) {
     if (loop.isSupplied()) {
       clockStep += set.byMillis();
     }

@@ -12,7 +12,7 @@ import java.util.List;
  * @param profile the controller's limits and times
  * @param verdicts one per requirement, in the order of the file
  * @param phases every stay in a phase, in the order of time
- * @param marks deeds and events, in the order of time
+ * @param marks actions and events, in the order of time
  * @param trace the sampled signals
  * @param recordJson the record of the last cycle that ended, as a JSON document, or empty when none
  *     did

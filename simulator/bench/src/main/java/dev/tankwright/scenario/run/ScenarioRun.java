@@ -4,8 +4,8 @@ import dev.tankwright.controller.board.Phase;
 import dev.tankwright.events.CycleEvent;
 import dev.tankwright.events.CycleRecord;
 import dev.tankwright.events.HostMemory;
+import dev.tankwright.loop.Action;
 import dev.tankwright.loop.ClosedLoop;
-import dev.tankwright.loop.Deed;
 import dev.tankwright.loop.Trace;
 import dev.tankwright.scenario.Requirement;
 import dev.tankwright.scenario.RequirementWatch;
@@ -71,7 +71,7 @@ public final class ScenarioRun {
     composed = new RunEvents(scenario, version, loop, memory, this::take);
     String contents = scenario.contents().toString();
     if (!contents.isEmpty()) {
-      marks.add(new Mark(0, Mark.Kind.DEED, contents));
+      marks.add(new Mark(0, Mark.Kind.ACTION, contents));
     }
   }
 
@@ -106,13 +106,13 @@ public final class ScenarioRun {
   }
 
   private void perform(TimelineEntry entry) {
-    marks.add(new Mark(loop.millis(), Mark.Kind.DEED, entry.text()));
-    if (entry.deed() instanceof Deed.Press press) {
+    marks.add(new Mark(loop.millis(), Mark.Kind.ACTION, entry.text()));
+    if (entry.action() instanceof Action.Press press) {
       composed.expect(press);
-    } else if (entry.deed() instanceof Deed.SetClock set) {
+    } else if (entry.action() instanceof Action.SetClock set) {
       composed.setClock(set);
     }
-    loop.perform(entry.deed());
+    loop.perform(entry.action());
   }
 
   private void take(CycleEvent event, HostMemory known) {

@@ -7,8 +7,8 @@ import dev.tankwright.controller.board.Programme;
 import dev.tankwright.loop.Pin;
 import dev.tankwright.plant.BasketMove;
 import dev.tankwright.plant.PartFault;
+import dev.tankwright.scenario.file.ActionReader;
 import dev.tankwright.scenario.file.ChemistryReader;
-import dev.tankwright.scenario.file.DeedReader;
 import dev.tankwright.scenario.file.MomentReader;
 import dev.tankwright.scenario.file.TimelineReader;
 import dev.tankwright.scenario.key.KeyHelp;
@@ -32,14 +32,14 @@ final class SchemaEntry {
         "allOf",
         List.of(
             SchemaNode.of("oneOf", SchemaNode.exactlyOne(MomentReader.MOMENTS)),
-            SchemaNode.of("oneOf", deeds()),
+            SchemaNode.of("oneOf", actions()),
             SchemaNode.of("if", command("START"), "then", SchemaNode.required("programme"))));
     entry.put("dependentSchemas", dependents());
     return entry;
   }
 
-  private static List<Object> deeds() {
-    List<Object> choices = SchemaNode.exactlyOne(DeedReader.DEEDS);
+  private static List<Object> actions() {
+    List<Object> choices = SchemaNode.exactlyOne(ActionReader.ACTIONS);
     choices.add(SchemaNode.of("required", List.of("foil"), "not", SchemaNode.required("command")));
     return choices;
   }
@@ -63,7 +63,7 @@ final class SchemaEntry {
     map.put("fill", SchemaNode.required("temperature"));
     map.put("temperature", SchemaNode.required("fill"));
     map.put("detergent", SchemaNode.required("fill"));
-    DeedReader.RECIPE.forEach(key -> map.put(key, command("START")));
+    ActionReader.RECIPE.forEach(key -> map.put(key, command("START")));
     return map;
   }
 
@@ -71,7 +71,7 @@ final class SchemaEntry {
     return switch (key) {
       case "name" -> SchemaNode.line(TimelineReader.LONGEST_NAME);
       case "from" -> SchemaNode.line(TimelineReader.LONGEST_NAME);
-      case "operator", "load" -> SchemaNode.line(DeedReader.LONGEST_REFERENCE);
+      case "operator", "load" -> SchemaNode.line(ActionReader.LONGEST_REFERENCE);
       case "on" -> SchemaNode.words(names(Phase.values()));
       case "when" -> SchemaNode.ref("condition");
       case "times" -> SchemaNode.whole(1, MomentReader.MOST_TIMES);
@@ -97,7 +97,7 @@ final class SchemaEntry {
 
   private static List<String> words(String key) {
     return switch (key) {
-      case "command" -> DeedReader.COMMANDS.stream().map(Command::name).toList();
+      case "command" -> ActionReader.COMMANDS.stream().map(Command::name).toList();
       case "programme" -> names(Programme.values());
       case "chemistry" -> names(ChemistryReader.Kind.values());
       case "foil" -> List.of("hang", FoilVerdict.MARKED.name(), FoilVerdict.UNMARKED.name());

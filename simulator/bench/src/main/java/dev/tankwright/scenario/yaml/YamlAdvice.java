@@ -25,13 +25,13 @@ final class YamlAdvice {
     ADVICE.put("alias", "anchors and aliases are not used here; put the text in quotes");
   }
 
-  /** Problems that the parser meets long after the place that a person has to mend. */
+  /** Problems that the parser meets long after the place that a person has to fix. */
   private static final List<String> BEGUN_EARLIER =
       List.of("could not find expected ':'", "end of stream", "',' or '");
 
   private YamlAdvice() {}
 
-  /** True when the problem is mended where its piece of YAML begins, not where it was met. */
+  /** True when the problem is fixed where its piece of YAML begins, not where it was met. */
   static boolean isBegunEarlier(String problem) {
     return problem != null && BEGUN_EARLIER.stream().anyMatch(problem::contains);
   }

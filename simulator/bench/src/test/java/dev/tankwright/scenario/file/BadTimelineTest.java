@@ -95,7 +95,7 @@ class BadTimelineTest {
         change(
             "- on: CLEANING\n    after: 4 min\n    lid: open\n",
             "-\n",
-            "17:4: a timeline entry needs a moment and a deed, as in 'at: 5 s' and 'lid: open';"
+            "17:4: a timeline entry needs a moment and an action, as in 'at: 5 s' and 'lid: open';"
                 + " here is nothing"),
         change(
             "    lid: open\n",

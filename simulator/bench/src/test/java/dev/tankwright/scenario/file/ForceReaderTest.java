@@ -10,7 +10,7 @@ import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.loop.Pin;
 import dev.tankwright.loop.PinForce;
 import dev.tankwright.scenario.Scenario;
@@ -87,15 +87,15 @@ class ForceReaderTest {
                 "force: " + pins));
     Recipe recipe = new Recipe(Programme.CUSTOM, 99_000, 20, 10);
     assertEquals(
-        new Deed.Force(
+        new Action.Force(
             List.of(
                 new PinForce(Pin.COUNTER, -5),
                 new PinForce(Pin.MAINS, 0),
                 new PinForce(Pin.COMMAND, Command.START.ordinal()),
                 new PinForce(Pin.RECIPE, 0, Optional.of(recipe)),
                 new PinForce(Pin.FOIL_VERDICT, -1))),
-        scenario.timeline().get(0).deed());
-    assertEquals(new Deed.Release(List.of(Pin.values())), scenario.timeline().get(1).deed());
+        scenario.timeline().get(0).action());
+    assertEquals(new Action.Release(List.of(Pin.values())), scenario.timeline().get(1).action());
   }
 
   @Test

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.tankwright.controller.board.DeviceProfile;
+import dev.tankwright.loop.Action;
 import dev.tankwright.loop.ClosedLoop;
-import dev.tankwright.loop.Deed;
 import dev.tankwright.loop.Signal;
 import dev.tankwright.plant.BasketMove;
 import dev.tankwright.plant.BathProfile;
@@ -52,18 +52,18 @@ class LoadAndFoilTest {
       """;
 
   @Test
-  void readsSolutionLoadAndDeeds() throws ScenarioException {
+  void readsSolutionLoadAndActions() throws ScenarioException {
     Scenario scenario = ScenarioReader.read("f", FILE.getBytes(UTF_8));
     assertEquals(
         new BathStart(4, 40, 21, 1, 0.35, 0.5, new BathStart.Load(0.8, 0.2)), scenario.start());
     assertEquals(
         List.of(
-            new Deed.MoveBasket(BasketMove.OUT),
-            new Deed.MoveBasket(BasketMove.IN),
-            new Deed.MoveBasket(BasketMove.FRESH),
-            new Deed.HangFoil(),
-            new Deed.Fill(1, 20, 0.25)),
-        scenario.timeline().stream().map(TimelineEntry::deed).toList());
+            new Action.MoveBasket(BasketMove.OUT),
+            new Action.MoveBasket(BasketMove.IN),
+            new Action.MoveBasket(BasketMove.FRESH),
+            new Action.HangFoil(),
+            new Action.Fill(1, 20, 0.25)),
+        scenario.timeline().stream().map(TimelineEntry::action).toList());
     assertEquals(
         List.of(
             "basket out",
@@ -115,10 +115,10 @@ class LoadAndFoilTest {
     assertEquals(21, loop.value(Signal.LOAD_TEMPERATURE), 1e-9);
     run(loop, 120);
     assertEquals(loop.value(Signal.LIQUID_TEMPERATURE), loop.value(Signal.LOAD_TEMPERATURE), 0.2);
-    loop.perform(new Deed.MoveBasket(BasketMove.OUT));
+    loop.perform(new Action.MoveBasket(BasketMove.OUT));
     run(loop, 60);
     assertTrue(loop.value(Signal.LOAD_TEMPERATURE) < loop.value(Signal.LIQUID_TEMPERATURE));
-    loop.perform(new Deed.MoveBasket(BasketMove.FRESH));
+    loop.perform(new Action.MoveBasket(BasketMove.FRESH));
     assertEquals(21, loop.value(Signal.LOAD_TEMPERATURE), 1e-9);
   }
 
@@ -127,12 +127,12 @@ class LoadAndFoilTest {
     ClosedLoop loop = loop(0.8);
     run(loop, 1);
     double before = loop.value(Signal.VOLUME);
-    loop.perform(new Deed.MoveBasket(BasketMove.OUT));
+    loop.perform(new Action.MoveBasket(BasketMove.OUT));
     double after = loop.value(Signal.VOLUME);
     assertEquals(0.030, before - after, 0.001);
-    loop.perform(new Deed.MoveBasket(BasketMove.OUT));
+    loop.perform(new Action.MoveBasket(BasketMove.OUT));
     assertEquals(after, loop.value(Signal.VOLUME));
-    loop.perform(new Deed.MoveBasket(BasketMove.IN));
+    loop.perform(new Action.MoveBasket(BasketMove.IN));
     assertEquals(after, loop.value(Signal.VOLUME));
   }
 

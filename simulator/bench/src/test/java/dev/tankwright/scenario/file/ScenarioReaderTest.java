@@ -11,7 +11,7 @@ import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.plant.BathStart;
 import dev.tankwright.plant.PartFault;
 import dev.tankwright.scenario.Repeat;
@@ -167,15 +167,16 @@ public class ScenarioReaderTest {
     Recipe custom = new Recipe(Programme.CUSTOM, 62_500, 90_000, 60_000);
     assertEquals(
         List.of(
-            new Deed.Press(Command.START, custom, FoilVerdict.NONE),
-            new Deed.MoveLid(true),
-            new Deed.MoveLid(false),
-            new Deed.Break(PartFault.MAINS_CUT),
-            new Deed.Mend(PartFault.MAINS_CUT),
-            new Deed.Fill(0.25, 19),
-            new Deed.Press(Command.ACKNOWLEDGE, null, FoilVerdict.UNMARKED),
-            new Deed.Press(Command.START, Recipe.standard(Programme.DEGAS_ONLY), FoilVerdict.NONE)),
-        scenario.timeline().stream().map(TimelineEntry::deed).toList());
+            new Action.Press(Command.START, custom, FoilVerdict.NONE),
+            new Action.MoveLid(true),
+            new Action.MoveLid(false),
+            new Action.Break(PartFault.MAINS_CUT),
+            new Action.Repair(PartFault.MAINS_CUT),
+            new Action.Fill(0.25, 19),
+            new Action.Press(Command.ACKNOWLEDGE, null, FoilVerdict.UNMARKED),
+            new Action.Press(
+                Command.START, Recipe.standard(Programme.DEGAS_ONLY), FoilVerdict.NONE)),
+        scenario.timeline().stream().map(TimelineEntry::action).toList());
     assertEquals(
         List.of(
             "always volume < 6 L",
@@ -208,11 +209,11 @@ public class ScenarioReaderTest {
                 """);
     assertEquals(
         List.of(
-            new Deed.Break(PartFault.HEATER_PARTIAL, 0.6, 120_000),
-            new Deed.Break(PartFault.CUT_OFF_SENSOR_DRIFTING, -0.5, Deed.Break.FOR_GOOD),
-            new Deed.Break(PartFault.MAINS_BROWN_OUTS, 2, 10),
-            new Deed.Break(PartFault.CONVERTER_MISSING_CODES, 8, Deed.Break.FOR_GOOD)),
-        scenario.timeline().stream().map(TimelineEntry::deed).toList());
+            new Action.Break(PartFault.HEATER_PARTIAL, 0.6, 120_000),
+            new Action.Break(PartFault.CUT_OFF_SENSOR_DRIFTING, -0.5, Action.Break.FOR_GOOD),
+            new Action.Break(PartFault.MAINS_BROWN_OUTS, 2, 10),
+            new Action.Break(PartFault.CONVERTER_MISSING_CODES, 8, Action.Break.FOR_GOOD)),
+        scenario.timeline().stream().map(TimelineEntry::action).toList());
   }
 
   @Test

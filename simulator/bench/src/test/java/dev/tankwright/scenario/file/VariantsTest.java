@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.scenario.Requirement;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.When;
@@ -101,8 +101,8 @@ class VariantsTest {
               - {name: No heat, eventually: heater}
             """);
     assertEquals(new When.At(20_000), own.timeline().get(0).when());
-    assertEquals(new Deed.MoveLid(false), own.timeline().get(1).deed());
-    assertEquals(new Deed.Fill(0.5, 20), own.timeline().get(2).deed());
+    assertEquals(new Action.MoveLid(false), own.timeline().get(1).action());
+    assertEquals(new Action.Fill(0.5, 20), own.timeline().get(2).action());
     assertEquals(
         List.of("eventually heater", "always volume < 5 L", "never liquid-temperature > 30 °C"),
         own.requirements().stream().map(Requirement::statement).toList());

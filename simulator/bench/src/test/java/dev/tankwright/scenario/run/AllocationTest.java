@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.sun.management.ThreadMXBean;
 import dev.tankwright.controller.board.Phase;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.loop.Signal;
 import dev.tankwright.loop.SignalSource;
 import dev.tankwright.scenario.Requirement;
@@ -81,12 +81,13 @@ class AllocationTest {
                 label, condition("lid-open"), OptionalLong.of(3), OptionalLong.empty()));
     List<TimelineEntry> entries =
         List.of(
-            new TimelineEntry(new When.At(5000), new Deed.MoveLid(true), Place.START),
-            new TimelineEntry(new When.On(Phase.HEATING, 50), new Deed.MoveLid(true), Place.START),
-            new TimelineEntry(new When.Then(20), new Deed.MoveLid(true), Place.START),
+            new TimelineEntry(new When.At(5000), new Action.MoveLid(true), Place.START),
+            new TimelineEntry(
+                new When.On(Phase.HEATING, 50), new Action.MoveLid(true), Place.START),
+            new TimelineEntry(new When.Then(20), new Action.MoveLid(true), Place.START),
             new TimelineEntry(
                 new When.Crossing(condition("liquid-temperature > 25 °C"), 0),
-                new Deed.MoveLid(true),
+                new Action.MoveLid(true),
                 Place.START));
     assertTrue(THREADS.isThreadAllocatedMemoryEnabled());
     long least = Long.MAX_VALUE;

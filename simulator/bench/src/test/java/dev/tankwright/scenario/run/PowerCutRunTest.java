@@ -12,7 +12,7 @@ import dev.tankwright.events.CloudEventJson;
 import dev.tankwright.events.CycleEvent;
 import dev.tankwright.events.EventType;
 import dev.tankwright.events.NotAnEventException;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.loop.Signal;
 import dev.tankwright.loop.Trace;
 import dev.tankwright.scenario.Scenario;
@@ -67,10 +67,10 @@ class PowerCutRunTest {
   }
 
   @Test
-  @DisplayName("the deed is read and told")
-  void deed() {
+  @DisplayName("the action is read and told")
+  void action() {
     TimelineEntry entry = scenario.timeline().get(3);
-    assertEquals(new Deed.CutPower(5_000), entry.deed());
+    assertEquals(new Action.CutPower(5_000), entry.action());
     assertEquals("power cut for 5 s", entry.text());
   }
 

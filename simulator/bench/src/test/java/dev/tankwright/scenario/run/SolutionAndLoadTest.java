@@ -4,7 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.tankwright.controller.board.Chemistry;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.plant.BathStart;
 import dev.tankwright.scenario.Contents;
 import dev.tankwright.scenario.Scenario;
@@ -48,7 +48,7 @@ class SolutionAndLoadTest {
   }
 
   private static Chemistry chemistry(Scenario scenario, int entry) {
-    return ((Deed.Press) scenario.timeline().get(entry).deed()).recipe().chemistry();
+    return ((Action.Press) scenario.timeline().get(entry).action()).recipe().chemistry();
   }
 
   @Test
@@ -73,7 +73,7 @@ class SolutionAndLoadTest {
     ScenarioRun run = new ScenarioRun(read(HEAD + BLOCKS), "1", event -> {});
     Mark first = run.toEnd(millis -> {}).marks().get(0);
     assertEquals(
-        new Mark(0, Mark.Kind.DEED, "solution of lot 26-0114; load: hinged instruments"), first);
+        new Mark(0, Mark.Kind.ACTION, "solution of lot 26-0114; load: hinged instruments"), first);
     assertEquals("", Contents.UNSTATED.toString());
   }
 

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import dev.tankwright.controller.board.Phase;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.scenario.Repeat;
 import dev.tankwright.scenario.TimelineEntry;
 import dev.tankwright.scenario.When;
@@ -32,9 +32,9 @@ class TimelineTest {
   }
 
   private TimelineTest entry(String name, String from, When when, Repeat repeat) {
-    Deed deed = new Deed.Fill(entries.size() + 1, 20);
+    Action action = new Action.Fill(entries.size() + 1, 20);
     Place place = new Place(entries.size() + 1, 1);
-    entries.add(new TimelineEntry(name, from, when, Optional.ofNullable(repeat), deed, place));
+    entries.add(new TimelineEntry(name, from, when, Optional.ofNullable(repeat), action, place));
     return this;
   }
 

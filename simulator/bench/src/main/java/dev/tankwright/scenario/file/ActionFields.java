@@ -5,65 +5,69 @@ import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.loop.Pin;
 import dev.tankwright.loop.PinForce;
 import dev.tankwright.plant.PartFault;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** Deeds as the timeline of a scenario file writes them: keys and values, in order. */
-final class DeedFields {
+/** Actions as the timeline of a scenario file writes them: keys and values, in order. */
+final class ActionFields {
   private final Map<String, String> fields = new LinkedHashMap<>();
 
-  private DeedFields() {}
+  private ActionFields() {}
 
-  static Map<String, String> of(Deed deed) {
-    DeedFields own = new DeedFields();
-    if (deed instanceof Deed.Press press) {
-      own.press(press);
-    } else if (deed instanceof Deed.MoveLid lid) {
-      own.fields.put("lid", lid.open() ? "open" : "closed");
-    } else if (deed instanceof Deed.Fill fill) {
-      own.fields.put("fill", Digits.of(fill.litres()) + " L");
-      own.fields.put("temperature", Digits.of(fill.celsius()) + " °C");
-      own.fields.put("detergent", Digits.of(fill.detergent()));
-    } else if (deed instanceof Deed.MoveBasket basket) {
-      own.fields.put("basket", basket.move().name().toLowerCase(Locale.ROOT));
-    } else if (deed instanceof Deed.HangFoil) {
-      own.fields.put("foil", "hang");
-    } else if (deed instanceof Deed.CutPower cut) {
-      own.fields.put("cut-power", cut.forMillis() + " ms");
-    } else {
-      own.parts(deed);
-    }
+  static Map<String, String> of(Action action) {
+    ActionFields own = new ActionFields();
+    own.add(action);
     return own.fields;
   }
 
-  private void parts(Deed deed) {
-    if (deed instanceof Deed.SetClock set) {
-      fields.put("set-clock", set.byMillis() + " ms");
-    } else if (deed instanceof Deed.Break broken) {
-      broken(broken);
-    } else if (deed instanceof Deed.Mend mended) {
-      fields.put("mend", mended.fault().key());
-    } else if (deed instanceof Deed.Force force) {
-      fields.put(
-          "force",
-          force.values().stream()
-              .map(value -> value.pin().key() + ": " + value(value))
-              .collect(Collectors.joining(", ", "{", "}")));
-    } else if (deed instanceof Deed.Release release) {
-      boolean all = release.pins().size() > 1;
-      fields.put("release", all ? "all" : release.pins().get(0).key());
-    } else {
-      throw new IllegalArgumentException("no text is known for " + deed);
+  private void add(Action action) {
+    switch (action.kind()) {
+      case PRESS -> press((Action.Press) action);
+      case MOVE_LID -> fields.put("lid", ((Action.MoveLid) action).open() ? "open" : "closed");
+      case BREAK -> broken((Action.Break) action);
+      case REPAIR -> fields.put("mend", ((Action.Repair) action).fault().key());
+      case FILL -> fill((Action.Fill) action);
+      case MOVE_BASKET ->
+          fields.put("basket", ((Action.MoveBasket) action).move().name().toLowerCase(Locale.ROOT));
+      case CUT_POWER -> fields.put("cut-power", ((Action.CutPower) action).forMillis() + " ms");
+      case SET_CLOCK -> fields.put("set-clock", ((Action.SetClock) action).byMillis() + " ms");
+      case FORCE -> fields.put("force", forced((Action.Force) action));
+      case RELEASE -> fields.put("release", released(((Action.Release) action).pins()));
+      case HANG_FOIL -> fields.put("foil", "hang");
     }
   }
 
-  private void press(Deed.Press press) {
+  private void fill(Action.Fill fill) {
+    fields.put("fill", Digits.of(fill.litres()) + " L");
+    fields.put("temperature", Digits.of(fill.celsius()) + " °C");
+    fields.put("detergent", Digits.of(fill.detergent()));
+  }
+
+  private static String forced(Action.Force force) {
+    return force.values().stream()
+        .map(value -> value.pin().key() + ": " + value(value))
+        .collect(Collectors.joining(", ", "{", "}"));
+  }
+
+  private static String released(List<Pin> pins) {
+    if (pins.size() == Pin.values().length) {
+      return "all";
+    }
+    if (pins.size() == 1) {
+      return pins.get(0).key();
+    }
+    throw new IllegalArgumentException(
+        "a file can release one pin or all of them, not " + pins.size() + " of them");
+  }
+
+  private void press(Action.Press press) {
     fields.put("command", press.command().name());
     if (press.command() == Command.START) {
       start(press.recipe());
@@ -96,13 +100,13 @@ final class DeedFields {
     }
   }
 
-  private void broken(Deed.Break broken) {
+  private void broken(Action.Break broken) {
     PartFault fault = broken.fault();
     fields.put("break", fault.key());
     if (fault.measure() != PartFault.Measure.NONE) {
       fields.put("size", Digits.of(broken.size()) + unit(fault.measure()));
     }
-    if (broken.forMillis() != Deed.Break.FOR_GOOD) {
+    if (broken.forMillis() != Action.Break.FOR_GOOD) {
       fields.put("for", broken.forMillis() + " ms");
     }
   }

@@ -5,7 +5,7 @@ import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Recipe;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.plant.BasketMove;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.key.Fields;
@@ -22,19 +22,13 @@ import java.util.Optional;
 import java.util.OptionalLong;
 
 /** Reads what an entry of the timeline does. */
-public final class DeedReader {
-  public static final List<String> DEEDS =
-      List.of(
-          "command",
-          "lid",
-          "break",
-          "mend",
-          "fill",
-          "basket",
-          "cut-power",
-          "set-clock",
-          "force",
-          "release");
+public final class ActionReader {
+  /** The keys of which an entry has exactly one; {@code foil} may stand beside a command too. */
+  public static final List<String> ACTIONS =
+      Arrays.stream(Action.Kind.values())
+          .filter(kind -> kind != Action.Kind.HANG_FOIL)
+          .map(Action.Kind::key)
+          .toList();
 
   /** Keys that go with START alone. */
   public static final List<String> RECIPE =
@@ -70,7 +64,7 @@ public final class DeedReader {
    * @param brim volume that the tank holds at most, L
    * @param chemistry what is said of the chemistry where a start says nothing
    */
-  DeedReader(DeviceProfile profile, String brim, Chemistry chemistry, Problems problems) {
+  ActionReader(DeviceProfile profile, String brim, Chemistry chemistry, Problems problems) {
     this.brim = brim;
     this.problems = problems;
     values = new Values(problems);
@@ -79,55 +73,60 @@ public final class DeedReader {
     forces = new ForceReader(problems);
   }
 
-  Optional<Deed> read(Fields fields) {
-    List<String> given = DEEDS.stream().filter(fields::has).toList();
-    if (given.isEmpty() && fields.has("foil")) {
-      given = List.of("foil");
+  Optional<Action> read(Fields fields) {
+    List<Action.Kind> given =
+        Arrays.stream(Action.Kind.values()).filter(kind -> fields.has(kind.key())).toList();
+    if (given.size() > 1) {
+      given = given.stream().filter(kind -> kind != Action.Kind.HANG_FOIL).toList();
     }
     if (given.size() != 1) {
-      String text =
-          given.isEmpty()
-              ? "this entry does nothing; give it one of " + String.join(", ", DEEDS) + ", foil"
-              : "an entry does one thing, this one has "
-                  + String.join(" and ", given)
-                  + "; make it several";
-      problems.add(given.isEmpty() ? fields.place() : fields.keyPlace(given.get(1)), text);
+      report(fields, given.stream().map(Action.Kind::key).toList());
       return Optional.empty();
     }
     refuseCompanions(fields, given.get(0));
     return switch (given.get(0)) {
-      case "command" -> press(fields);
-      case "lid" -> lid(fields);
-      case "fill" -> fill(fields);
-      case "basket" -> basket(fields);
-      case "foil" -> foil(fields);
-      case "cut-power" -> cutPower(fields);
-      case "set-clock" -> setClock(fields);
-      case "break" -> breaks.read(fields);
-      case "force" -> forces.force(fields);
-      case "release" -> forces.release(fields);
-      default -> breaks.part(fields, "mend").map(Deed.Mend::new);
+      case PRESS -> press(fields);
+      case MOVE_LID -> lid(fields);
+      case BREAK -> breaks.read(fields);
+      case REPAIR -> breaks.part(fields, Action.Kind.REPAIR.key()).map(Action.Repair::new);
+      case FILL -> fill(fields);
+      case MOVE_BASKET -> basket(fields);
+      case CUT_POWER -> cutPower(fields);
+      case SET_CLOCK -> setClock(fields);
+      case FORCE -> forces.force(fields);
+      case RELEASE -> forces.release(fields);
+      case HANG_FOIL -> foil(fields);
     };
   }
 
-  private static void refuseCompanions(Fields fields, String deed) {
-    if (!deed.equals("fill")) {
+  private void report(Fields fields, List<String> given) {
+    String text =
+        given.isEmpty()
+            ? "this entry does nothing; give it one of " + String.join(", ", ACTIONS) + ", foil"
+            : "an entry does one thing, this one has "
+                + String.join(" and ", given)
+                + "; make it several";
+    problems.add(given.isEmpty() ? fields.place() : fields.keyPlace(given.get(1)), text);
+  }
+
+  private static void refuseCompanions(Fields fields, Action.Kind kind) {
+    if (kind != Action.Kind.FILL) {
       fields.refuse("temperature", "goes only with 'fill'");
       fields.refuse("detergent", "goes only with 'fill'");
     }
-    if (!deed.equals("break")) {
+    if (kind != Action.Kind.BREAK) {
       fields.refuse("size", "goes only with 'break'");
       fields.refuse("for", "goes only with 'break'");
     }
-    if (!deed.equals("command")) {
+    if (kind != Action.Kind.PRESS) {
       RECIPE.forEach(key -> fields.refuse(key, "goes only with 'command: START'"));
     }
-    if (!deed.equals("command") && !deed.equals("foil")) {
+    if (kind != Action.Kind.PRESS && kind != Action.Kind.HANG_FOIL) {
       fields.refuse("foil", "goes only with 'command: ACKNOWLEDGE'");
     }
   }
 
-  private Optional<Deed> press(Fields fields) {
+  private Optional<Action> press(Fields fields) {
     Optional<Command> command =
         fields.text("command").flatMap(text -> values.constant(text, "command", COMMANDS));
     if (command.isEmpty()) {
@@ -143,17 +142,17 @@ public final class DeedReader {
       Optional<Recipe> recipe = recipes.read(fields);
       String operator = reference(fields, "operator");
       String load = reference(fields, "load");
-      return recipe.map(r -> new Deed.Press(Command.START, r, FoilVerdict.NONE, operator, load));
+      return recipe.map(r -> new Action.Press(Command.START, r, FoilVerdict.NONE, operator, load));
     }
     RECIPE.forEach(key -> fields.refuse(key, "goes only with 'command: START'"));
-    return Optional.of(new Deed.Press(command.get(), null, foil.orElse(FoilVerdict.NONE)));
+    return Optional.of(new Action.Press(command.get(), null, foil.orElse(FoilVerdict.NONE)));
   }
 
   private String reference(Fields fields, String key) {
     return fields.text(key).flatMap(t -> values.line(t, key, LONGEST_REFERENCE)).orElse("");
   }
 
-  private Optional<Deed> setClock(Fields fields) {
+  private Optional<Action> setClock(Fields fields) {
     Optional<YamlNode.Text> text = fields.text("set-clock");
     OptionalLong by =
         text.isPresent()
@@ -165,17 +164,17 @@ public final class DeedReader {
           "set-clock is 0; give how far the clock is set: -1 h back, 5 min ahead");
       return Optional.empty();
     }
-    return by.isPresent() ? Optional.of(new Deed.SetClock(by.getAsLong())) : Optional.empty();
+    return by.isPresent() ? Optional.of(new Action.SetClock(by.getAsLong())) : Optional.empty();
   }
 
-  private Optional<Deed> lid(Fields fields) {
+  private Optional<Action> lid(Fields fields) {
     return fields
         .text("lid")
         .flatMap(text -> values.word(text, "lid", List.of("open", "closed")))
-        .map(word -> new Deed.MoveLid(word.equals("open")));
+        .map(word -> new Action.MoveLid(word.equals("open")));
   }
 
-  private Optional<Deed> fill(Fields fields) {
+  private Optional<Action> fill(Fields fields) {
     fields.lacks("temperature", "temperature: 19 °C");
     Optional<Amount> litres =
         fields.text("fill").flatMap(t -> values.amount(t, "fill", Dimension.VOLUME, "0.001", brim));
@@ -196,33 +195,33 @@ public final class DeedReader {
             .flatMap(t -> values.amount(t, "detergent", Dimension.FRACTION, "0", "1"));
     return litres.isPresent() && warmth.isPresent()
         ? Optional.of(
-            new Deed.Fill(
+            new Action.Fill(
                 litres.get().value(),
                 warmth.get().value(),
                 detergent.map(Amount::value).orElse(1.0)))
         : Optional.empty();
   }
 
-  private Optional<Deed> basket(Fields fields) {
+  private Optional<Action> basket(Fields fields) {
     return fields
         .text("basket")
         .flatMap(text -> values.word(text, "basket", MOVES))
-        .map(word -> new Deed.MoveBasket(BasketMove.values()[MOVES.indexOf(word)]));
+        .map(word -> new Action.MoveBasket(BasketMove.values()[MOVES.indexOf(word)]));
   }
 
-  private Optional<Deed> cutPower(Fields fields) {
+  private Optional<Action> cutPower(Fields fields) {
     return fields.text("cut-power").flatMap(this::cutPower);
   }
 
-  private Optional<Deed> cutPower(YamlNode.Text text) {
+  private Optional<Action> cutPower(YamlNode.Text text) {
     OptionalLong millis =
         values.millis(text, "cut-power", BreakReader.SHORTEST_MILLIS, Scenario.LONGEST_MILLIS);
     return millis.isPresent()
-        ? Optional.of(new Deed.CutPower(millis.getAsLong()))
+        ? Optional.of(new Action.CutPower(millis.getAsLong()))
         : Optional.empty();
   }
 
-  private Optional<Deed> foil(Fields fields) {
+  private Optional<Action> foil(Fields fields) {
     Optional<YamlNode.Text> text = fields.text("foil");
     boolean verdict = text.map(t -> FOIL_WORDS.contains(t.value())).orElse(false);
     if (verdict) {
@@ -230,6 +229,6 @@ public final class DeedReader {
       return Optional.empty();
     }
     return text.flatMap(t -> values.word(t, "foil", List.of("hang")))
-        .map(word -> new Deed.HangFoil());
+        .map(word -> new Action.HangFoil());
   }
 }

@@ -7,8 +7,56 @@ import dev.tankwright.plant.BasketMove;
 import dev.tankwright.plant.PartFault;
 import java.util.List;
 
-/** Something that is done to the bath at a moment: by the operator, or by fate. */
-public sealed interface Deed {
+/**
+ * Something that is done to the bath at a moment: by the operator, or by fate. Whoever has to do
+ * something for each kind switches over {@link #kind()}; the compiler finds a kind that is
+ * forgotten.
+ */
+public sealed interface Action {
+  /** The kinds of action, each for one class below. */
+  enum Kind {
+    /** {@link Press}. */
+    PRESS("command"),
+    /** {@link MoveLid}. */
+    MOVE_LID("lid"),
+    /** {@link Break}. */
+    BREAK("break"),
+    /** {@link Repair}. */
+    REPAIR("mend"),
+    /** {@link Fill}. */
+    FILL("fill"),
+    /** {@link MoveBasket}. */
+    MOVE_BASKET("basket"),
+    /** {@link CutPower}. */
+    CUT_POWER("cut-power"),
+    /** {@link SetClock}. */
+    SET_CLOCK("set-clock"),
+    /** {@link Force}. */
+    FORCE("force"),
+    /** {@link Release}. */
+    RELEASE("release"),
+    /** {@link HangFoil}. */
+    HANG_FOIL("foil");
+
+    private final String key;
+
+    Kind(String key) {
+      this.key = key;
+    }
+
+    /** The key that stands for it in files. */
+    public String key() {
+      return key;
+    }
+  }
+
+  /** Its kind, which says what class it has. */
+  Kind kind();
+
+  /** Whether it is this command's key that is pressed. */
+  default boolean presses(Command command) {
+    return false;
+  }
 
   /**
    * The operator presses a key.
@@ -22,10 +70,20 @@ public sealed interface Deed {
    */
   record Press(
       Command command, Recipe recipe, FoilVerdict foilVerdict, String operator, String load)
-      implements Deed {
+      implements Action {
     /** A key pressed by nobody in particular. */
     public Press(Command command, Recipe recipe, FoilVerdict foilVerdict) {
       this(command, recipe, foilVerdict, "", "");
+    }
+
+    @Override
+    public boolean presses(Command other) {
+      return command == other;
+    }
+
+    @Override
+    public Kind kind() {
+      return Kind.PRESS;
     }
   }
 
@@ -34,7 +92,12 @@ public sealed interface Deed {
    *
    * @param open where it is moved to
    */
-  record MoveLid(boolean open) implements Deed {}
+  record MoveLid(boolean open) implements Action {
+    @Override
+    public Kind kind() {
+      return Kind.MOVE_LID;
+    }
+  }
 
   /**
    * Solution is poured in.
@@ -43,10 +106,15 @@ public sealed interface Deed {
    * @param celsius how warm, °C
    * @param detergent share of the right detergent in it, 0 for plain water, 1 as it should be
    */
-  record Fill(double litres, double celsius, double detergent) implements Deed {
+  record Fill(double litres, double celsius, double detergent) implements Action {
     /** Solution with its detergent. */
     public Fill(double litres, double celsius) {
       this(litres, celsius, 1);
+    }
+
+    @Override
+    public Kind kind() {
+      return Kind.FILL;
     }
   }
 
@@ -55,17 +123,27 @@ public sealed interface Deed {
    *
    * @param move how
    */
-  record MoveBasket(BasketMove move) implements Deed {}
+  record MoveBasket(BasketMove move) implements Action {
+    @Override
+    public Kind kind() {
+      return Kind.MOVE_BASKET;
+    }
+  }
 
   /** Three fresh pieces of foil are hung in the bath. */
-  record HangFoil() implements Deed {}
+  record HangFoil() implements Action {
+    @Override
+    public Kind kind() {
+      return Kind.HANG_FOIL;
+    }
+  }
 
   /**
    * The power of the whole device is cut, the supply of the board with it.
    *
    * @param forMillis for how long, ms, above 0
    */
-  record CutPower(long forMillis) implements Deed {
+  record CutPower(long forMillis) implements Action {
     /**
      * Checks the time.
      *
@@ -76,6 +154,11 @@ public sealed interface Deed {
         throw new IllegalArgumentException("the power cannot be cut for " + forMillis + " ms");
       }
     }
+
+    @Override
+    public Kind kind() {
+      return Kind.CUT_POWER;
+    }
   }
 
   /**
@@ -83,7 +166,7 @@ public sealed interface Deed {
    *
    * @param byMillis how far, ms; below 0 sets it back; not 0
    */
-  record SetClock(long byMillis) implements Deed {
+  record SetClock(long byMillis) implements Action {
     /**
      * Checks the step.
      *
@@ -94,6 +177,11 @@ public sealed interface Deed {
         throw new IllegalArgumentException("a clock that is set by 0 ms is not set");
       }
     }
+
+    @Override
+    public Kind kind() {
+      return Kind.SET_CLOCK;
+    }
   }
 
   /**
@@ -103,8 +191,8 @@ public sealed interface Deed {
    * @param size by how much, in the fault's own unit; 0 for a fault without a size
    * @param forMillis after which time it is whole again by itself, ms, or {@link #FOR_GOOD}
    */
-  record Break(PartFault fault, double size, long forMillis) implements Deed {
-    /** It stays broken until it is mended. */
+  record Break(PartFault fault, double size, long forMillis) implements Action {
+    /** It stays broken until it is repaired. */
     public static final long FOR_GOOD = 0;
 
     /**
@@ -123,24 +211,39 @@ public sealed interface Deed {
     public Break(PartFault fault) {
       this(fault, fault.usualSize(), FOR_GOOD);
     }
+
+    @Override
+    public Kind kind() {
+      return Kind.BREAK;
+    }
   }
 
   /**
-   * A part is mended.
+   * A part is repaired.
    *
-   * @param fault what is mended
+   * @param fault what is repaired
    */
-  record Mend(PartFault fault) implements Deed {}
+  record Repair(PartFault fault) implements Action {
+    @Override
+    public Kind kind() {
+      return Kind.REPAIR;
+    }
+  }
 
   /**
    * Values are put on pins, whatever the bath and the operator do.
    *
    * @param values the values, each pin once
    */
-  record Force(List<PinForce> values) implements Deed {
+  record Force(List<PinForce> values) implements Action {
     /** Keeps its own copy of the list. */
     public Force {
       values = List.copyOf(values);
+    }
+
+    @Override
+    public Kind kind() {
+      return Kind.FORCE;
     }
   }
 
@@ -149,10 +252,15 @@ public sealed interface Deed {
    *
    * @param pins which
    */
-  record Release(List<Pin> pins) implements Deed {
+  record Release(List<Pin> pins) implements Action {
     /** Keeps its own copy of the list. */
     public Release {
       pins = List.copyOf(pins);
+    }
+
+    @Override
+    public Kind kind() {
+      return Kind.RELEASE;
     }
   }
 }

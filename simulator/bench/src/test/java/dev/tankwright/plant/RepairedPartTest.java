@@ -9,8 +9,8 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** A bath at rest whose part was broken and mended is as if nothing had ever been wrong. */
-class MendedPartTest {
+/** A bath at rest whose part was broken and repaired is as if nothing had ever been wrong. */
+class RepairedPartTest {
   /** What these do stays done: solution is gone, or the counter has been off. */
   private static final Set<PartFault> LASTING =
       EnumSet.of(
@@ -25,29 +25,30 @@ class MendedPartTest {
   @DisplayName("every pin and the whole bath are the same again")
   void sameAgain(PartFault fault) {
     Bench whole = new Bench(4.5, 40);
-    Bench mended = Bench.withBroken(fault, fault.usualSize());
+    Bench repaired = Bench.withBroken(fault, fault.usualSize());
     // The heater relay stays open, so a welded one would heat; the second relay keeps it off.
     whole.outputs.cutOffRelay = false;
-    mended.outputs.cutOffRelay = false;
+    repaired.outputs.cutOffRelay = false;
     whole.scans(200);
-    mended.scans(200);
-    mended.plant.mendPart(fault);
-    assertFalse(mended.plant.isAnyBroken());
+    repaired.scans(200);
+    repaired.plant.repairPart(fault);
+    assertFalse(repaired.plant.isAnyBroken());
     // The valve needs its two seconds to come home.
     whole.scans(201);
-    mended.scans(201);
+    repaired.scans(201);
     for (int i = 0; i < 1000; i++) {
       whole.scan();
-      mended.scan();
-      compare(fault, whole, mended);
+      repaired.scan();
+      compare(fault, whole, repaired);
     }
   }
 
-  private static void compare(PartFault fault, Bench whole, Bench mended) {
+  private static void compare(PartFault fault, Bench whole, Bench repaired) {
     for (Pin pin : Pin.values()) {
       boolean lasts = LASTING.contains(fault) && (pin == Pin.CLOCK || pin == Pin.VOLUME);
       if (!lasts && !(LASTING.contains(fault) && isTemperature(pin))) {
-        assertEquals(whole.see(pin), mended.see(pin), () -> pin + " at " + whole.millis() + " ms");
+        assertEquals(
+            whole.see(pin), repaired.see(pin), () -> pin + " at " + whole.millis() + " ms");
       }
     }
   }
@@ -61,12 +62,12 @@ class MendedPartTest {
   @EnumSource(
       value = PartFault.class,
       names = {"CLOCK_STALLED", "CLOCK_FAST", "CLOCK_SLOW"})
-  @DisplayName("a mended counter goes on from where it stands, ten milliseconds per scan")
+  @DisplayName("a repaired counter goes on from where it stands, ten milliseconds per scan")
   void counterGoesOn(PartFault fault) {
     Bench bench = Bench.withBroken(fault, fault.usualSize());
     bench.scans(100);
     int stood = bench.pins.millis;
-    bench.plant.mendPart(fault);
+    bench.plant.repairPart(fault);
     bench.scans(100);
     assertEquals(stood + 1000, bench.pins.millis);
   }

@@ -2,7 +2,7 @@ package dev.tankwright.scenario;
 
 import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Recipe;
-import dev.tankwright.loop.Deed;
+import dev.tankwright.loop.Action;
 import dev.tankwright.loop.Pin;
 import dev.tankwright.loop.PinForce;
 import dev.tankwright.plant.BasketMove;
@@ -13,55 +13,55 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/** Deeds in a few words. */
-final class DeedText {
-  private DeedText() {}
+/** Actions in a few words. */
+final class ActionText {
+  private ActionText() {}
 
-  static String of(Deed deed) {
-    if (deed instanceof Deed.Press press) {
-      return press(press);
-    } else if (deed instanceof Deed.MoveLid lid) {
-      return lid.open() ? "lid opened" : "lid closed";
-    } else if (deed instanceof Deed.Fill fill) {
-      return fill(fill);
-    } else if (deed instanceof Deed.MoveBasket basket) {
-      return basket(basket.move());
-    } else if (deed instanceof Deed.HangFoil) {
-      return "foil hung";
-    } else if (deed instanceof Deed.CutPower cut) {
-      return "power cut for " + Plain.duration(cut.forMillis());
-    } else if (deed instanceof Deed.SetClock set) {
-      return "clock set "
-          + (set.byMillis() < 0 ? "back" : "ahead")
-          + " by "
-          + Plain.duration(Math.abs(set.byMillis()));
-    } else if (deed instanceof Deed.Break broken) {
-      return broken(broken);
-    } else if (deed instanceof Deed.Mend mended) {
-      return mended.fault().key() + " is mended";
-    } else if (deed instanceof Deed.Force force) {
-      return "forced: "
-          + force.values().stream().map(PinForce::toString).collect(Collectors.joining(", "));
-    } else if (deed instanceof Deed.Release release) {
-      boolean all = release.pins().size() == Pin.values().length;
-      return all ? "all pins released" : release.pins().get(0).key() + " released";
-    }
-    throw new IllegalArgumentException("no words for " + deed);
+  static String of(Action action) {
+    return switch (action.kind()) {
+      case PRESS -> press((Action.Press) action);
+      case MOVE_LID -> ((Action.MoveLid) action).open() ? "lid opened" : "lid closed";
+      case BREAK -> broken((Action.Break) action);
+      case REPAIR -> ((Action.Repair) action).fault().key() + " is repaired";
+      case FILL -> fill((Action.Fill) action);
+      case MOVE_BASKET -> basket(((Action.MoveBasket) action).move());
+      case CUT_POWER -> "power cut for " + Plain.duration(((Action.CutPower) action).forMillis());
+      case SET_CLOCK -> clock(((Action.SetClock) action).byMillis());
+      case FORCE -> forced((Action.Force) action);
+      case RELEASE -> released(((Action.Release) action).pins());
+      case HANG_FOIL -> "foil hung";
+    };
   }
 
-  private static String broken(Deed.Break broken) {
+  private static String clock(long byMillis) {
+    String way = byMillis < 0 ? "back" : "ahead";
+    return "clock set " + way + " by " + Plain.duration(Math.abs(byMillis));
+  }
+
+  private static String forced(Action.Force force) {
+    return "forced: "
+        + force.values().stream().map(PinForce::toString).collect(Collectors.joining(", "));
+  }
+
+  private static String released(List<Pin> pins) {
+    return pins.size() == Pin.values().length
+        ? "all pins released"
+        : pins.stream().map(Pin::key).collect(Collectors.joining(", ")) + " released";
+  }
+
+  private static String broken(Action.Break broken) {
     PartFault fault = broken.fault();
     StringBuilder text = new StringBuilder(fault.key()).append(" breaks");
     if (fault.measure() != PartFault.Measure.NONE) {
       text.append(", size ").append(FaultSize.text(fault.measure(), broken.size()));
     }
-    if (broken.forMillis() != Deed.Break.FOR_GOOD) {
+    if (broken.forMillis() != Action.Break.FOR_GOOD) {
       text.append(", for ").append(Plain.duration(broken.forMillis()));
     }
     return text.toString();
   }
 
-  private static String fill(Deed.Fill fill) {
+  private static String fill(Action.Fill fill) {
     String text =
         Plain.number(fill.litres()) + " L filled at " + Plain.number(fill.celsius()) + " °C";
     return fill.detergent() == 1
@@ -77,7 +77,7 @@ final class DeedText {
     };
   }
 
-  private static String press(Deed.Press press) {
+  private static String press(Action.Press press) {
     if (press.recipe() != null) {
       String by = press.operator().isEmpty() ? "" : " by " + press.operator();
       String load = press.load().isEmpty() ? "" : ", load " + press.load();
