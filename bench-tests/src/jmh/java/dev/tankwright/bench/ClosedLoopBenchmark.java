@@ -8,8 +8,8 @@ import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.loop.Action;
 import dev.tankwright.loop.ClosedLoop;
-import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
+import dev.tankwright.scenario.profile.BuiltInBaths;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -47,7 +47,7 @@ public class ClosedLoopBenchmark {
   @Setup(Level.Invocation)
   public void make() {
     BathStart start = new BathStart(4.5, 19, 21, 1);
-    loop = new ClosedLoop(DeviceProfile.sixLitre(), BathProfile.sixLitre(), start, 1);
+    loop = new ClosedLoop(DeviceProfile.sixLitre(), BuiltInBaths.usual(), start, 1);
   }
 
   /** One step. */

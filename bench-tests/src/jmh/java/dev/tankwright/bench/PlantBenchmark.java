@@ -1,9 +1,9 @@
 package dev.tankwright.bench;
 
 import dev.tankwright.controller.board.Outputs;
-import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
 import dev.tankwright.plant.Plant;
+import dev.tankwright.scenario.profile.BuiltInBaths;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -39,7 +39,7 @@ public class PlantBenchmark {
   /** Makes a warm bath. */
   @Setup(Level.Iteration)
   public void fill() {
-    plant = new Plant(BathProfile.sixLitre(), new BathStart(4.5, 40, 21, 0.8), 1);
+    plant = new Plant(BuiltInBaths.usual(), new BathStart(4.5, 40, 21, 0.8), 1);
     outputs.cutOffRelay = true;
     outputs.ultrasoundEnable = true;
     outputs.drivePermille = 1000;

@@ -13,9 +13,9 @@ import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.loop.Action;
 import dev.tankwright.loop.ClosedLoop;
 import dev.tankwright.loop.Signal;
-import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
 import dev.tankwright.plant.PartFault;
+import dev.tankwright.scenario.profile.BuiltInBaths;
 import java.lang.management.ManagementFactory;
 import org.junit.jupiter.api.Test;
 
@@ -48,7 +48,7 @@ class ClosedLoopAllocationTest {
   private static long brokenMinutes() {
     ClosedLoop loop =
         new ClosedLoop(
-            DeviceProfile.sixLitre(), BathProfile.sixLitre(), new BathStart(4.5, 19, 21, 1), 1);
+            DeviceProfile.sixLitre(), BuiltInBaths.usual(), new BathStart(4.5, 19, 21, 1), 1);
     for (PartFault fault : PartFault.values()) {
       loop.perform(new Action.Break(fault, fault.usualSize(), 60_000));
     }
@@ -74,7 +74,7 @@ class ClosedLoopAllocationTest {
   private static long stepsAroundPowerCut() {
     ClosedLoop loop =
         new ClosedLoop(
-            DeviceProfile.sixLitre(), BathProfile.sixLitre(), new BathStart(4.5, 19, 21, 1), 1);
+            DeviceProfile.sixLitre(), BuiltInBaths.usual(), new BathStart(4.5, 19, 21, 1), 1);
     steps(loop, 100);
     loop.perform(new Action.CutPower(100_000));
     long bytes = steps(loop, 10_000);
@@ -108,7 +108,7 @@ class ClosedLoopAllocationTest {
   private static long cycle() {
     ClosedLoop loop =
         new ClosedLoop(
-            DeviceProfile.sixLitre(), BathProfile.sixLitre(), new BathStart(4.5, 19, 21, 1), 1);
+            DeviceProfile.sixLitre(), BuiltInBaths.usual(), new BathStart(4.5, 19, 21, 1), 1);
     Action start =
         new Action.Press(Command.START, Recipe.standard(Programme.MEDIUM), FoilVerdict.NONE);
     int phasesSeen = 0;

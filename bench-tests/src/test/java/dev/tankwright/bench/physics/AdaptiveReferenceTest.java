@@ -12,6 +12,7 @@ import dev.tankwright.plant.bath.BathEquations;
 import dev.tankwright.plant.bath.BathObserver;
 import dev.tankwright.plant.bath.BathState;
 import dev.tankwright.plant.bath.Correlations;
+import dev.tankwright.scenario.profile.BuiltInBaths;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -58,7 +59,7 @@ class AdaptiveReferenceTest {
   }
 
   private static void compare(String name, BathStart start, Consumer<WorkingDay> work) {
-    BathProfile profile = BathProfile.sixLitre();
+    BathProfile profile = BuiltInBaths.usual();
     BathRecorder recorder = new BathRecorder(firstState(profile, start));
     work.accept(new WorkingDay(new Plant(profile, start, 1, recorder), loop -> {}));
     AdaptiveBath reference =

@@ -13,6 +13,7 @@ import dev.tankwright.plant.bath.Balance;
 import dev.tankwright.plant.bath.BathObserver;
 import dev.tankwright.plant.bath.BathState;
 import dev.tankwright.plant.bath.Surroundings;
+import dev.tankwright.scenario.profile.BuiltInBaths;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -81,9 +82,9 @@ class BalanceTest {
   private static Plant plant(int seed, BathObserver observer) {
     BathProfile profile =
         switch (seed % 3) {
-          case 0 -> BathProfile.sixLitre();
-          case 1 -> BathProfile.threeLitre();
-          default -> BathProfile.twentyEightLitre();
+          case 0 -> BuiltInBaths.usual();
+          case 1 -> BuiltInBaths.byName("bench-3l").orElseThrow();
+          default -> BuiltInBaths.byName("floor-28l").orElseThrow();
         };
     double litres = profile.levels().brimLitres() * (seed % 4) / 4;
     BathStart.Load load = new BathStart.Load(seed % 2 * 0.8, 0.2);

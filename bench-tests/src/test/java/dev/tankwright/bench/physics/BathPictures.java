@@ -13,10 +13,11 @@ import dev.tankwright.plant.PartFault;
 import dev.tankwright.plant.Plant;
 import dev.tankwright.plant.bath.Geometry;
 import dev.tankwright.plant.properties.Torricelli;
+import dev.tankwright.scenario.profile.BuiltInBaths;
 
 /** What the six-litre bath does: heating, cooling, draining, a cycle, a day, a dry run. */
 final class BathPictures {
-  private static final BathProfile SIX = BathProfile.sixLitre();
+  private static final BathProfile SIX = BuiltInBaths.usual();
   private static final int SCANS_PER_SECOND = 100;
   private static final int EVERY_SECONDS = 60;
   private static final int LEAK_SECONDS = 15 * 60;
@@ -28,7 +29,7 @@ final class BathPictures {
   static String heating() {
     Curve on = bare(15, 90, true, false);
     Curve off = bare(15, 90, true, true);
-    double kelvinPerMinute = 300 * 60 / (LITRES * 4182 + SIX.geometry().tankCapacity());
+    double kelvinPerMinute = 300 * 60 / (LITRES * 4182 + SIX.geometry().capacities().tank());
     Curve lossless = Curve.of(0, 40, 1, minute -> 15 + kelvinPerMinute * minute);
     return new Chart("Heating 4.5 L with 300 W in a room of 21 °C", MINUTES, "°C")
         .line("lid on", on.x(), on.y())
@@ -57,12 +58,16 @@ final class BathPictures {
     }
     Geometry g = SIX.geometry();
     Curve closed = new Curve();
-    double full = LITRES / 1000 / g.surfaceSquareMetres();
+    double full = LITRES / 1000 / g.tank().surfaceSquareMetres();
     for (double level = full; level >= 0; level -= full / 60) {
       closed.add(
           Torricelli.drainSeconds(
-              Torricelli.SHARP_EDGE, g.drainSquareMetres(), g.surfaceSquareMetres(), full, level),
-          level * g.surfaceSquareMetres() * 1000);
+              Torricelli.SHARP_EDGE,
+              g.drainSquareMetres(),
+              g.tank().surfaceSquareMetres(),
+              full,
+              level),
+          level * g.tank().surfaceSquareMetres() * 1000);
     }
     return new Chart("Draining 4.5 L, valve opening in 2 s", "time, s", "L")
         .line("simulated", ours.x(), ours.y())

@@ -10,6 +10,7 @@ import dev.tankwright.plant.BathStart;
 import dev.tankwright.plant.Plant;
 import dev.tankwright.plant.bath.GasRates;
 import dev.tankwright.plant.effects.EffectRates;
+import dev.tankwright.scenario.profile.BuiltInBaths;
 
 /**
  * A foil check by the controller's own recipe on the six-litre bath, filled with fresh water of 16
@@ -55,7 +56,7 @@ final class FoilCheck {
   }
 
   private BathProfile profile(double power) {
-    BathProfile six = BathProfile.sixLitre();
+    BathProfile six = BuiltInBaths.usual();
     BathProfile.Powers p = six.powers();
     return new BathProfile(
         six.name(),

@@ -10,6 +10,7 @@ import dev.tankwright.plant.bath.BathState;
 import dev.tankwright.plant.bath.Geometry;
 import dev.tankwright.plant.bath.Surroundings;
 import dev.tankwright.plant.properties.Torricelli;
+import dev.tankwright.scenario.profile.BuiltInBaths;
 import org.junit.jupiter.api.Test;
 
 /** The bath against what is known of baths from elsewhere; each check names its source. */
@@ -19,7 +20,14 @@ class OutsideChecksTest {
   // Energy balance: 60 W/L take 34.8 min from 20 to 50 °C where nothing is lost.
   @Test
   void shouldHeatWithoutLossesAsTheEnergyBalanceSays() {
-    Geometry lossless = new Geometry(1e-3, 1e-9, 0.15, 0.045, 1.5, 5, 50, 1e-3, 10, 10, 1e-6, 0, 0);
+    Geometry lossless =
+        new Geometry(
+            new Geometry.Tank(1e-3, 1e-9, 0.15, 0.045, 1.5),
+            new Geometry.HeatCapacities(5, 50, 1e-3, 10),
+            10,
+            1e-6,
+            0,
+            0);
     Bath bath = bath(lossless, 6, 20, 20);
     Surroundings u = still();
     u.heaterWatts = 360;
@@ -30,21 +38,21 @@ class OutsideChecksTest {
   // of IAPWS SR6-08(2011), mean of 20 to 50 °C.
   @Test
   void shouldStoreWhatItDoesNotLose() {
-    BathProfile six = BathProfile.sixLitre();
+    BathProfile six = BuiltInBaths.usual();
     Bath bath = bath(six.geometry(), 4.5, 20, 20);
     Surroundings u = still();
     u.heaterWatts = 300;
     double seconds = secondsTo(bath, u, 50);
     double[] y = bath.state();
     double mass = 4.5 * 0.998207;
-    double liquid = (mass * JOULES_PER_KILOGRAM_KELVIN + six.geometry().tankCapacity()) * 30;
+    double liquid = (mass * JOULES_PER_KILOGRAM_KELVIN + six.geometry().capacities().tank()) * 30;
     double stored = 300 * seconds - y[BathState.LOST] - y[BathState.VAPOUR_ENERGY];
     double rest = y[BathState.WALL] + y[BathState.HEATER] + y[BathState.LID];
     double before =
         20
-            * (six.geometry().wallCapacity()
-                + six.geometry().heaterCapacity()
-                + six.geometry().lidCapacity());
+            * (six.geometry().capacities().wall()
+                + six.geometry().capacities().heater()
+                + six.geometry().capacities().lid());
     assertEquals(liquid, stored - (rest - before), 0.002 * liquid);
     assertTrue(seconds > liquid / 300, "losses take time");
     assertTrue(seconds < 1.4 * liquid / 300, "and not more than a third of it");
@@ -64,7 +72,13 @@ class OutsideChecksTest {
     double bore = 0.010;
     double section = Math.PI * bore * bore / 4;
     Geometry tank =
-        new Geometry(0.05, 0.1, 0.15, 0.045, 1.5, 30, 170, 500, 250, 60, 8, section, 0.15);
+        new Geometry(
+            new Geometry.Tank(0.05, 0.1, 0.15, 0.045, 1.5),
+            new Geometry.HeatCapacities(30, 170, 500, 250),
+            60,
+            8,
+            section,
+            0.15);
     Bath bath = bath(tank, 5, celsius, celsius);
     Surroundings u = still();
     u.roomCelsius = celsius;
@@ -90,7 +104,7 @@ class OutsideChecksTest {
   }
 
   private static double evaporation(boolean lidOff) {
-    Geometry tank = BathProfile.sixLitre().geometry();
+    Geometry tank = BuiltInBaths.usual().geometry();
     Bath bath = bath(tank, 4.5, 50, 20);
     Surroundings u = still();
     u.roomCelsius = 20;
@@ -98,14 +112,14 @@ class OutsideChecksTest {
     for (int step = 0; step < 100; step++) {
       bath.step(u);
     }
-    return bath.state()[BathState.VAPOUR_MASS] / tank.surfaceSquareMetres() / 10 * 3600;
+    return bath.state()[BathState.VAPOUR_MASS] / tank.tank().surfaceSquareMetres() / 10 * 3600;
   }
 
   // Common practice, no source: a dry heated wall climbs about 1.5 K/s at 300 W; a fifth either
   // way is allowed.
   @Test
   void shouldLetADryWallClimbAsTheTradeKnowsIt() {
-    Bath bath = bath(BathProfile.sixLitre().geometry(), 0, 21, 21);
+    Bath bath = bath(BuiltInBaths.usual().geometry(), 0, 21, 21);
     Surroundings u = still();
     u.heaterWatts = 300;
     for (int step = 0; step < 50; step++) {
@@ -123,7 +137,7 @@ class OutsideChecksTest {
   private static Bath bath(Geometry geometry, double litres, double celsius, double room) {
     return new Bath(
         geometry,
-        BathProfile.sixLitre().gas(),
+        BuiltInBaths.usual().gas(),
         0,
         new Bath.Start(litres, celsius, room, 1),
         BathObserver.NONE);

@@ -96,40 +96,4 @@ public record BathProfile(
   public BathProfile with(Deviations other) {
     return new BathProfile(name, geometry, levels, powers, sensors, gas, effects, other);
   }
-
-  /** A bench bath of six litres with 300 W of heat and 150 W of ultrasound. */
-  public static BathProfile sixLitre() {
-    return new BathProfile(
-        "bench bath, 6 L",
-        new Geometry(0.045, 0.135, 0.15, 0.045, 1.5, 30, 170, 500, 250, 60, 8, 7.85e-5, 0.15),
-        new Levels(6, 4, 3),
-        new Powers(300, 150, 0.5, 0.3),
-        new Sensors(12, 10),
-        GasRates.typical(),
-        EffectRates.typical());
-  }
-
-  /** A small bench bath of three litres with 200 W of heat and 80 W of ultrasound. */
-  public static BathProfile threeLitre() {
-    return new BathProfile(
-        "small bench bath, 3 L",
-        new Geometry(0.033, 0.075, 0.10, 0.033, 0.75, 20, 110, 300, 180, 45, 8, 5.03e-5, 0.15),
-        new Levels(3, 2, 1.5),
-        new Powers(200, 80, 0.5, 0.3),
-        new Sensors(12, 10),
-        GasRates.typical(),
-        EffectRates.typical());
-  }
-
-  /** A floor-standing bath of 28 litres with 1200 W of heat and 600 W of ultrasound. */
-  public static BathProfile twentyEightLitre() {
-    return new BathProfile(
-        "large bath, 28 L",
-        new Geometry(0.150, 0.400, 0.25, 0.150, 7, 100, 600, 1800, 900, 200, 8, 1.77e-4, 0.15),
-        new Levels(28, 20, 14),
-        new Powers(1200, 600, 0.5, 0.3),
-        new Sensors(15, 12),
-        GasRates.typical(),
-        EffectRates.typical());
-  }
 }

@@ -10,7 +10,6 @@ import dev.tankwright.loop.Action;
 import dev.tankwright.loop.Pin;
 import dev.tankwright.loop.PinForce;
 import dev.tankwright.loop.Signal;
-import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
 import dev.tankwright.plant.PartFault;
 import dev.tankwright.rule.Rule;
@@ -89,7 +88,7 @@ public final class BrokenRuleScenario {
         Instant.parse("2026-01-05T08:00:00Z"),
         1,
         MILLIS * seconds(violation),
-        BathProfile.sixLitre(),
+        BuiltInBaths.usual(),
         new BathStart(4.5, 39, 21, 1),
         profile,
         new BrokenRuleScenario(violation).timeline(),

@@ -1,9 +1,9 @@
 package dev.tankwright.timeline;
 
 import dev.tankwright.controller.board.DeviceProfile;
-import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
 import dev.tankwright.scenario.Scenario;
+import dev.tankwright.scenario.profile.BuiltInBaths;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
@@ -32,7 +32,7 @@ final class Benches {
         Instant.parse("2026-01-05T08:00:00Z"),
         1,
         Scenario.LONGEST_MILLIS,
-        BathProfile.sixLitre(),
+        BuiltInBaths.usual(),
         new BathStart(0, ROOM_CELSIUS, ROOM_CELSIUS, 1),
         DeviceProfile.sixLitre(),
         List.of(),

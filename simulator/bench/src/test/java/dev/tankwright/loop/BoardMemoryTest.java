@@ -3,10 +3,10 @@ package dev.tankwright.loop;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.tankwright.controller.memory.NonVolatile;
-import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
 import dev.tankwright.plant.PartFault;
 import dev.tankwright.plant.Plant;
+import dev.tankwright.scenario.profile.BuiltInBaths;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class BoardMemoryTest {
   private static final int SIZE = 40;
 
-  private final Plant plant = new Plant(BathProfile.sixLitre(), new BathStart(4.5, 40, 21, 1), 1);
+  private final Plant plant = new Plant(BuiltInBaths.usual(), new BathStart(4.5, 40, 21, 1), 1);
   private final BoardMemory memory = new BoardMemory(SIZE, plant);
 
   private void save(int octet) {

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import dev.tankwright.controller.board.DeviceProfile;
-import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
 import dev.tankwright.plant.PartFault;
+import dev.tankwright.scenario.profile.BuiltInBaths;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class FaultDurationTest {
   private final ClosedLoop loop =
       new ClosedLoop(
-          DeviceProfile.sixLitre(), BathProfile.sixLitre(), new BathStart(4.5, 40, 21, 1), 1);
+          DeviceProfile.sixLitre(), BuiltInBaths.usual(), new BathStart(4.5, 40, 21, 1), 1);
 
   private void breakFor(PartFault fault, long millis) {
     loop.perform(new Action.Break(fault, fault.usualSize(), millis));

@@ -5,15 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.tankwright.controller.board.DeviceProfile;
-import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
+import dev.tankwright.scenario.profile.BuiltInBaths;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class ForcedPinsTest {
   private final ClosedLoop loop =
       new ClosedLoop(
-          DeviceProfile.sixLitre(), BathProfile.sixLitre(), new BathStart(4.5, 30, 21, 1), 1);
+          DeviceProfile.sixLitre(), BuiltInBaths.usual(), new BathStart(4.5, 30, 21, 1), 1);
 
   @Test
   void aForcedPinWinsUntilItIsReleased() {

@@ -9,10 +9,10 @@ import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
-import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
 import dev.tankwright.plant.PartFault;
 import dev.tankwright.plant.Plant;
+import dev.tankwright.scenario.profile.BuiltInBaths;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is wrong with the operator shows at the panel's keys. */
 class KeysTest {
-  private final Plant plant = new Plant(BathProfile.sixLitre(), new BathStart(4.5, 40, 21, 1), 1);
+  private final Plant plant = new Plant(BuiltInBaths.usual(), new BathStart(4.5, 40, 21, 1), 1);
   private final Inputs inputs = new Inputs();
   private final Keys keys = new Keys(plant, inputs);
   private long millis;

@@ -16,9 +16,9 @@ import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.controller.memory.Loaded;
-import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
 import dev.tankwright.plant.PartFault;
+import dev.tankwright.scenario.profile.BuiltInBaths;
 import dev.tankwright.trace.Requirement;
 import java.util.List;
 import java.util.Random;
@@ -38,7 +38,7 @@ class PowerCutTest {
 
   private final ClosedLoop loop =
       new ClosedLoop(
-          DeviceProfile.sixLitre(), BathProfile.sixLitre(), new BathStart(4.5, 41, 21, 1), 1);
+          DeviceProfile.sixLitre(), BuiltInBaths.usual(), new BathStart(4.5, 41, 21, 1), 1);
 
   private void steps(int count) {
     for (int i = 0; i < count; i++) {

@@ -2,6 +2,7 @@ package dev.tankwright.plant;
 
 import dev.tankwright.controller.board.Inputs;
 import dev.tankwright.controller.board.Outputs;
+import dev.tankwright.scenario.profile.BuiltInBaths;
 
 /** A six-litre bath without a controller: the test drives its outputs and reads its pins. */
 final class Bench {
@@ -11,7 +12,7 @@ final class Bench {
   private int millis;
 
   Bench(double litres, double celsius) {
-    plant = new Plant(BathProfile.sixLitre(), new BathStart(litres, celsius, 21, 1), 5);
+    plant = new Plant(BuiltInBaths.usual(), new BathStart(litres, celsius, 21, 1), 5);
     outputs.cutOffRelay = true;
     outputs.drivePermille = 1000;
   }

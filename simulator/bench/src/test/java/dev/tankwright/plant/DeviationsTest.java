@@ -3,6 +3,7 @@ package dev.tankwright.plant;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.tankwright.controller.board.Outputs;
+import dev.tankwright.scenario.profile.BuiltInBaths;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,7 +38,7 @@ class DeviationsTest {
   @DisplayName("heat goes with the square of the mains, a sag takes its share of what there is")
   void mains() {
     BathProfile.Deviations high = new BathProfile.Deviations(1.1, 0, 0, 20);
-    Plant plant = new Plant(BathProfile.sixLitre().with(high), START, 1);
+    Plant plant = new Plant(BuiltInBaths.usual().with(high), START, 1);
     assertEquals(300 * 1.21, heating(plant, 10), 1e-9);
     assertEquals(1.1, plant.mainsShare(), 1e-12);
     plant.breakPart(PartFault.MAINS_SAG, 0.2);
@@ -49,7 +50,7 @@ class DeviationsTest {
   @DisplayName("the heater carries current as soon as the relay's delay is over, not before")
   void relayDelay(int millis) {
     BathProfile.Deviations slow = new BathProfile.Deviations(1, 0, 0, millis);
-    Plant plant = new Plant(BathProfile.sixLitre().with(slow), START, 1);
+    Plant plant = new Plant(BuiltInBaths.usual().with(slow), START, 1);
     assertEquals(0, heating(plant, millis / 10 - 1));
     assertEquals(300, heating(plant, 1));
   }

@@ -43,14 +43,15 @@ public final class Bath {
     equations = new BathEquations(geometry, gas, loadCapacity);
     correlations = new Correlations(geometry, loadKilograms);
     integrator = new RungeKutta4(equations);
-    y[BathState.HEATER] = geometry.heaterCapacity() * start.celsius();
-    y[BathState.WALL] = geometry.wallCapacity() * start.celsius();
+    y[BathState.HEATER] = geometry.capacities().heater() * start.celsius();
+    y[BathState.WALL] = geometry.capacities().wall() * start.celsius();
     y[BathState.LOAD] = loadCapacity * start.roomCelsius();
-    y[BathState.LID] = geometry.lidCapacity() * start.roomCelsius();
+    y[BathState.LID] = geometry.capacities().lid() * start.roomCelsius();
     correlations.fillProperties(start.celsius(), coefficients);
     y[BathState.MASS] = start.litres() / LITRES * coefficients.density;
     y[BathState.LIQUID] =
-        (geometry.tankCapacity() + y[BathState.MASS] * coefficients.specificHeat) * start.celsius();
+        (geometry.capacities().tank() + y[BathState.MASS] * coefficients.specificHeat)
+            * start.celsius();
     y[BathState.OXYGEN] = start.gasSaturation() * coefficients.oxygenSaturation * start.litres();
     y[BathState.NITROGEN] =
         start.gasSaturation() * coefficients.nitrogenSaturation * start.litres();
@@ -143,7 +144,7 @@ public final class Bath {
 
   /** Temperature of the heated wall, °C. */
   public double wallCelsius() {
-    return y[BathState.WALL] / geometry.wallCapacity();
+    return y[BathState.WALL] / geometry.capacities().wall();
   }
 
   /** Temperature of the load, °C. */

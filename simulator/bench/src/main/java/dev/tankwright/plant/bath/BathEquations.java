@@ -49,14 +49,15 @@ public final class BathEquations {
   public BathEquations(Geometry geometry, GasRates gas, double loadCapacity) {
     this.geometry = geometry;
     this.gas = gas;
-    filmLitres = FILM_METRES * geometry.surfaceSquareMetres() * LITRES;
+    filmLitres = FILM_METRES * geometry.tank().surfaceSquareMetres() * LITRES;
     perFilm = 1 / filmLitres;
-    perCovered = 1 / geometry.coveredLitres();
-    perHeater = 1 / geometry.heaterCapacity();
-    perWall = 1 / geometry.wallCapacity();
+    perCovered = 1 / geometry.tank().coveredLitres();
+    perHeater = 1 / geometry.capacities().heater();
+    perWall = 1 / geometry.capacities().wall();
     perLoad = 1 / loadCapacity;
-    perLid = 1 / geometry.lidCapacity();
-    surfaceLitresPerSecond = gas.surfaceMetresPerSecond() * geometry.surfaceSquareMetres() * LITRES;
+    perLid = 1 / geometry.capacities().lid();
+    surfaceLitresPerSecond =
+        gas.surfaceMetresPerSecond() * geometry.tank().surfaceSquareMetres() * LITRES;
   }
 
   /**
@@ -143,7 +144,7 @@ public final class BathEquations {
     if (opening <= 0 || mass <= 0) {
       return 0;
     }
-    double height = mass / k.density / geometry.surfaceSquareMetres();
+    double height = mass / k.density / geometry.tank().surfaceSquareMetres();
     double speed = Math.sqrt(2 * GRAVITY * height);
     return k.discharge * geometry.drainSquareMetres() * opening * speed * k.density;
   }
@@ -155,7 +156,8 @@ public final class BathEquations {
 
   /** Temperature of the liquid, °C. */
   public double liquidCelsius(double[] y, Coefficients k) {
-    double capacity = geometry.tankCapacity() + Math.max(0, y[BathState.MASS]) * k.specificHeat;
+    double capacity =
+        geometry.capacities().tank() + Math.max(0, y[BathState.MASS]) * k.specificHeat;
     return y[BathState.LIQUID] / Math.max(SMALLEST_CAPACITY, capacity);
   }
 }

@@ -39,17 +39,17 @@ final class Conductances {
     this.geometry = geometry;
     loadSquareMetres = loadKilograms * geometry.loadSquareMetresPerKilogram();
     // Characteristic length of a horizontal plate: area by perimeter, taken as of a square.
-    plateMetres = Math.sqrt(geometry.surfaceSquareMetres()) / 4;
+    plateMetres = Math.sqrt(geometry.tank().surfaceSquareMetres()) / 4;
   }
 
   void fill(double liquid, double wall, double lid, Surroundings u, Coefficients k) {
     double room = u.roomCelsius;
-    double surface = geometry.surfaceSquareMetres();
-    k.wallToLiquid = geometry.heatedSquareMetres() * waterPlate(wall, liquid);
+    double surface = geometry.tank().surfaceSquareMetres();
+    k.wallToLiquid = geometry.tank().heatedSquareMetres() * waterPlate(wall, liquid);
     k.wallToRoom =
-        geometry.heatedSquareMetres()
+        geometry.tank().heatedSquareMetres()
             * (airPlate(wall, room) + radiation(STEEL_EMISSIVITY, wall, room));
-    k.sidesToRoom = geometry.sideSquareMetres() * housing(liquid, room);
+    k.sidesToRoom = geometry.tank().sideSquareMetres() * housing(liquid, room);
     k.surfaceToLid = u.lidOff ? 0 : surface * gap(liquid, lid);
     k.surfaceToRoom = u.lidOff ? surface * open(liquid, room) : 0;
     k.lidToRoom = surface * (airPlate(lid, room) + radiation(STEEL_EMISSIVITY, lid, room));
@@ -98,11 +98,11 @@ final class Conductances {
   private double housing(double liquid, double room) {
     double skin = room + (liquid - room) / 3;
     double kelvin = film(skin, room);
-    double rayleigh = airRayleigh(kelvin, difference(skin, room), geometry.sideMetres());
+    double rayleigh = airRayleigh(kelvin, difference(skin, room), geometry.tank().sideMetres());
     double convection =
         VerticalPlateConvection.nusselt(rayleigh, AirFilm.prandtl(kelvin))
             * AirConductivity.wattsPerMetreKelvin(kelvin)
-            / geometry.sideMetres();
+            / geometry.tank().sideMetres();
     double outside = convection + radiation(PAINT_EMISSIVITY, skin, room);
     return 1 / (1 / geometry.housing() + 1 / outside);
   }

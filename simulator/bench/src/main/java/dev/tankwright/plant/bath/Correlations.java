@@ -49,8 +49,8 @@ public final class Correlations {
   public void fill(double[] y, BathEquations equations, Surroundings u, Coefficients k) {
     double liquid = bounded(equations.liquidCelsius(y, k), COLDEST, HOTTEST);
     fillProperties(liquid, k);
-    double wall = y[BathState.WALL] / geometry.wallCapacity();
-    double lid = y[BathState.LID] / geometry.lidCapacity();
+    double wall = y[BathState.WALL] / geometry.capacities().wall();
+    double lid = y[BathState.LID] / geometry.capacities().lid();
     conductances.fill(liquid, wall, lid, u, k);
     k.evaporation = evaporation(liquid, u);
     k.discharge = discharge(liquid, y[BathState.MASS] / k.density);
@@ -81,12 +81,12 @@ public final class Correlations {
     double flux =
         ShahEvaporation.kilogramsPerSquareMetreHour(
             Celsius.toKelvin(liquid), Celsius.toKelvin(room), humidity, ATMOSPHERE);
-    double open = flux * geometry.surfaceSquareMetres() / SECONDS_PER_HOUR;
+    double open = flux * geometry.tank().surfaceSquareMetres() / SECONDS_PER_HOUR;
     return u.lidOff ? open : open * CLOSED_LID_SHARE;
   }
 
   private double discharge(double liquid, double cubicMetres) {
-    double height = Math.max(1e-4, cubicMetres / geometry.surfaceSquareMetres());
+    double height = Math.max(1e-4, cubicMetres / geometry.tank().surfaceSquareMetres());
     double kelvin = Celsius.toKelvin(liquid);
     double kinematic =
         WaterViscosity.pascalSeconds(kelvin) / WaterDensity.kilogramsPerCubicMetre(kelvin);

@@ -57,9 +57,9 @@ final class FactTable {
   }
 
   private static List<Fact> timeConstants(BathProfile profile, Losses warm) {
-    double element = profile.geometry().heaterCapacity() / profile.geometry().heaterToWall();
+    double element = profile.geometry().capacities().heater() / profile.geometry().heaterToWall();
     double filled = profile.levels().fillMarkLitres();
-    double capacity = filled * 4180 + profile.geometry().tankCapacity();
+    double capacity = filled * 4180 + profile.geometry().capacities().tank();
     double conductance = warm.watts() / (BathFacts.WARM - Trial.ROOM);
     return List.of(
         new Fact("Time constant, heater to wall", element, "s", "heat capacity by bond"),
@@ -80,7 +80,7 @@ final class FactTable {
     Trial trial = new Trial(profile, profile.levels().fillMarkLitres(), BathFacts.WARM).fullHeat();
     trial.run(WARMING_SECONDS);
     double excess = trial.bath().wallCelsius() - trial.bath().liquidCelsius();
-    return profile.geometry().wallCapacity() * excess / profile.powers().heaterWatts();
+    return profile.geometry().capacities().wall() * excess / profile.powers().heaterWatts();
   }
 
   static List<Fact> flow(BathProfile profile, double drainSeconds) {

@@ -60,15 +60,17 @@ final class ProfileBuilder {
 
   private Geometry geometry() {
     return new Geometry(
-        get(ProfileKey.SURFACE),
-        get(ProfileKey.SIDE_AREA),
-        get(ProfileKey.TANK_HEIGHT) / ProfileKey.Metric.MILLI,
-        get(ProfileKey.HEATED_AREA),
-        get(ProfileKey.COVERED_AT),
-        get(ProfileKey.HEATER_HEAT_CAPACITY),
-        get(ProfileKey.WALL_HEAT_CAPACITY),
-        get(ProfileKey.TANK_HEAT_CAPACITY),
-        get(ProfileKey.LID_HEAT_CAPACITY),
+        new Geometry.Tank(
+            get(ProfileKey.SURFACE),
+            get(ProfileKey.SIDE_AREA),
+            get(ProfileKey.TANK_HEIGHT) / ProfileKey.Metric.MILLI,
+            get(ProfileKey.HEATED_AREA),
+            get(ProfileKey.COVERED_AT)),
+        new Geometry.HeatCapacities(
+            get(ProfileKey.HEATER_HEAT_CAPACITY),
+            get(ProfileKey.WALL_HEAT_CAPACITY),
+            get(ProfileKey.TANK_HEAT_CAPACITY),
+            get(ProfileKey.LID_HEAT_CAPACITY)),
         get(ProfileKey.HEATER_BOND),
         get(ProfileKey.HOUSING),
         ProfileKey.Metric.section(get(ProfileKey.DRAIN_BORE)),

@@ -5,13 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.properties.Torricelli;
+import dev.tankwright.scenario.profile.BuiltInBaths;
 import org.junit.jupiter.api.Test;
 
 /** Equations and integrator where a closed form exists: coefficients held constant. */
 class ClosedFormTest {
   private static final double STEP = 0.1;
 
-  private final BathProfile six = BathProfile.sixLitre();
+  private final BathProfile six = BuiltInBaths.usual();
   private final BathEquations equations = new BathEquations(six.geometry(), six.gas(), 500);
   private final RungeKutta4 integrator = new RungeKutta4(equations);
   private final Coefficients k = constant();
@@ -31,9 +32,9 @@ class ClosedFormTest {
     k.sidesToRoom = conductance;
     double[] y = new double[BathState.SIZE];
     y[BathState.MASS] = 4;
-    double capacity = 4 * 4180 + six.geometry().tankCapacity();
+    double capacity = 4 * 4180 + six.geometry().capacities().tank();
     y[BathState.LIQUID] = capacity * 60;
-    y[BathState.LID] = six.geometry().lidCapacity() * u.roomCelsius;
+    y[BathState.LID] = six.geometry().capacities().lid() * u.roomCelsius;
     for (int second = 1; second <= 3600; second++) {
       seconds(y, 1);
       double expected =
@@ -49,14 +50,18 @@ class ClosedFormTest {
     u.drainOpening = 1;
     Geometry g = six.geometry();
     double[] y = new double[BathState.SIZE];
-    y[BathState.MASS] = 1000 * g.surfaceSquareMetres() * 0.1;
+    y[BathState.MASS] = 1000 * g.tank().surfaceSquareMetres() * 0.1;
     double seconds =
         Torricelli.drainSeconds(
-            Torricelli.SHARP_EDGE, g.drainSquareMetres(), g.surfaceSquareMetres(), 0.1, 0.001);
+            Torricelli.SHARP_EDGE,
+            g.drainSquareMetres(),
+            g.tank().surfaceSquareMetres(),
+            0.1,
+            0.001);
     int whole = (int) seconds;
     seconds(y, whole);
     integrator.step(y, u, k, seconds - whole);
-    assertEquals(0.001, y[BathState.MASS] / 1000 / g.surfaceSquareMetres(), 1e-9);
+    assertEquals(0.001, y[BathState.MASS] / 1000 / g.tank().surfaceSquareMetres(), 1e-9);
   }
 
   @Test

@@ -3,6 +3,7 @@ package dev.tankwright.plant.bath;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dev.tankwright.plant.BathProfile;
+import dev.tankwright.scenario.profile.BuiltInBaths;
 import org.junit.jupiter.api.Test;
 
 /** Half the step changes a day's result by far less than what is asked of the bath. */
@@ -11,14 +12,15 @@ class StepLengthTest {
   private static final double KELVIN = 1e-6;
   private static final double GAS_MILLIGRAMS = 1e-6;
 
-  private final BathProfile six = BathProfile.sixLitre();
+  private final BathProfile six = BuiltInBaths.usual();
   private final BathEquations equations = new BathEquations(six.geometry(), six.gas(), 500);
 
   @Test
   void shouldNotNeedASmallerStep() {
     double[] whole = day(Bath.STEP_SECONDS);
     double[] half = day(Bath.STEP_SECONDS / 2);
-    double wall = (whole[BathState.WALL] - half[BathState.WALL]) / six.geometry().wallCapacity();
+    double wall =
+        (whole[BathState.WALL] - half[BathState.WALL]) / six.geometry().capacities().wall();
     double liquid = (whole[BathState.LIQUID] - half[BathState.LIQUID]) / 19_000;
     System.out.printf("half the step: wall %.1e K, liquid %.1e K%n", wall, liquid);
     assertEquals(0, wall, KELVIN);

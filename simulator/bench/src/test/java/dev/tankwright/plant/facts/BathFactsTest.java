@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.tankwright.plant.BathProfile;
+import dev.tankwright.scenario.profile.BuiltInBaths;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -13,11 +14,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 class BathFactsTest {
   private static final double GRAVITY = 9.80665;
   private static final double SHARP_EDGE = 0.61;
-  private static final BathFacts SIX = BathFacts.of(BathProfile.sixLitre());
+  private static final BathFacts SIX = BathFacts.of(BuiltInBaths.usual());
 
   static Stream<BathProfile> baths() {
     return Stream.of(
-        BathProfile.threeLitre(), BathProfile.sixLitre(), BathProfile.twentyEightLitre());
+        BuiltInBaths.byName("bench-3l").orElseThrow(),
+        BuiltInBaths.usual(),
+        BuiltInBaths.byName("floor-28l").orElseThrow());
   }
 
   private static double value(BathFacts facts, String what) {
@@ -45,7 +48,7 @@ class BathFactsTest {
   @Test
   void heatingAtSixtyAndAHundredWattsPerLitreLiesAboveTheEnergyBalance() {
     for (double[] point : new double[][] {{60, 34.8}, {100, 20.9}}) {
-      BathProfile six = BathProfile.sixLitre();
+      BathProfile six = BuiltInBaths.usual();
       BathProfile.Powers powers =
           new BathProfile.Powers(point[0] * six.levels().fillMarkLitres(), 150, 0.5, 0.3);
       BathProfile bath =
@@ -65,7 +68,7 @@ class BathFactsTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("baths")
   void drainingTakesTorricellisTimeAndALittleMoreForViscosity(BathProfile bath) {
-    double area = bath.geometry().surfaceSquareMetres();
+    double area = bath.geometry().tank().surfaceSquareMetres();
     double high = bath.levels().fillMarkLitres() / 1000 / area;
     double low = high * BathFacts.EMPTY_SHARE;
     double closed =
@@ -96,14 +99,14 @@ class BathFactsTest {
     double hotOff = value(SIX, "Losses at 60 °C, lid off");
     assertTrue(warmOn > 5 && warmOff > 2 * warmOn, warmOn + ", " + warmOff);
     assertTrue(hotOn > 39.0 / 19 * warmOn * 0.95 && hotOff > 2 * hotOn, hotOn + ", " + hotOff);
-    assertTrue(hotOff < BathProfile.sixLitre().powers().heaterWatts(), "60 °C can be held");
+    assertTrue(hotOff < BuiltInBaths.usual().powers().heaterWatts(), "60 °C can be held");
   }
 
   /** The ASHRAE and Shah forms agree within their scatter on some 1 kg/(m² h) at 40 °C. */
   @Test
   void anOpenBathEvaporatesAsMuchAsItsVapourPressureAsks() {
     double litres = value(SIX, "Evaporation in 8 h at 40 °C, lid off");
-    double surface = BathProfile.sixLitre().geometry().surfaceSquareMetres();
+    double surface = BuiltInBaths.usual().geometry().tank().surfaceSquareMetres();
     assertEquals(0.9, litres / 8 / surface, 0.35);
     assertTrue(value(SIX, "Evaporation in 8 h at 40 °C, lid on") < 0.05 * litres);
   }

@@ -9,10 +9,10 @@ import dev.tankwright.loop.Action;
 import dev.tankwright.loop.ClosedLoop;
 import dev.tankwright.loop.Signal;
 import dev.tankwright.plant.BasketMove;
-import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.BathStart;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.TimelineEntry;
+import dev.tankwright.scenario.profile.BuiltInBaths;
 import dev.tankwright.scenario.yaml.ScenarioException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -99,7 +99,7 @@ class LoadAndFoilTest {
 
   private static ClosedLoop loop(double kilograms) {
     BathStart start = new BathStart(4, 40, 21, 1, 0.5, 1, new BathStart.Load(kilograms, 0));
-    return new ClosedLoop(DeviceProfile.sixLitre(), BathProfile.sixLitre(), start, 1);
+    return new ClosedLoop(DeviceProfile.sixLitre(), BuiltInBaths.usual(), start, 1);
   }
 
   private static void run(ClosedLoop loop, int seconds) {

@@ -156,7 +156,7 @@ class ProfileReaderTest {
     assertEquals(28, scenario.bath().levels().brimLitres());
     assertEquals(22, scenario.start().litres());
     Files.writeString(file, yaml.replace("mine.yaml", "bench-3l").replace("4500 mL", "2 L"));
-    assertEquals(BathProfile.threeLitre(), ScenarioReader.read(file).bath());
+    assertEquals(BuiltInBaths.byName("bench-3l").orElseThrow(), ScenarioReader.read(file).bath());
   }
 
   @Test
