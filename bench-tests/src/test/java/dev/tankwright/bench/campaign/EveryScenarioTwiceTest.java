@@ -8,7 +8,7 @@ import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.TimelineEntry;
 import dev.tankwright.scenario.Verdict;
 import dev.tankwright.scenario.file.ScenarioReader;
-import dev.tankwright.scenario.file.ScenarioText;
+import dev.tankwright.scenario.file.ScenarioWriter;
 import dev.tankwright.scenario.profile.ProfileText;
 import dev.tankwright.scenario.run.QuietRun;
 import dev.tankwright.scenario.run.ScenarioRun;
@@ -60,7 +60,8 @@ class EveryScenarioTwiceTest {
   void written(Path file) throws IOException, ScenarioException {
     Scenario original = ScenarioReader.read(file);
     Scenario read = written(original.withBath(ProfileText.asRead(original.bath())));
-    assertEquals(ScenarioText.of(original, "bath.yaml"), ScenarioText.of(read, "bath.yaml"));
+    assertEquals(
+        ScenarioWriter.text(original, "bath.yaml"), ScenarioWriter.text(read, "bath.yaml"));
     Scenario same = original.withBath(read.bath());
     assertEquals(new QuietRun(same, DEAF).toEnd(), new QuietRun(read, DEAF).toEnd());
   }
@@ -68,7 +69,7 @@ class EveryScenarioTwiceTest {
   private Scenario written(Scenario scenario) throws IOException, ScenarioException {
     Files.writeString(folder.resolve("bath.yaml"), ProfileText.of(scenario.bath()));
     Path file = folder.resolve("written.yaml");
-    Files.writeString(file, ScenarioText.of(scenario, "bath.yaml"));
+    Files.writeString(file, ScenarioWriter.text(scenario, "bath.yaml"));
     return ScenarioReader.read(file);
   }
 }

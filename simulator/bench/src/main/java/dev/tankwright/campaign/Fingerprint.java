@@ -1,7 +1,7 @@
 package dev.tankwright.campaign;
 
 import dev.tankwright.scenario.Scenario;
-import dev.tankwright.scenario.file.ScenarioText;
+import dev.tankwright.scenario.file.ScenarioWriter;
 import dev.tankwright.scenario.profile.ProfileText;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -19,7 +19,7 @@ final class Fingerprint {
       add(digest, campaign.content());
       for (Scenario base : campaign.bases()) {
         // Written out, so that what a scenario or profile takes from another file counts too.
-        add(digest, ScenarioText.of(base, base.bath().name()));
+        add(digest, ScenarioWriter.text(base, base.bath().name()));
         add(digest, ProfileText.of(base.bath()));
       }
       return HexFormat.of().formatHex(digest.digest());

@@ -1,7 +1,7 @@
 package dev.tankwright.campaign;
 
 import dev.tankwright.scenario.Scenario;
-import dev.tankwright.scenario.file.ScenarioText;
+import dev.tankwright.scenario.file.ScenarioWriter;
 import dev.tankwright.scenario.profile.BuiltInBaths;
 import dev.tankwright.scenario.profile.ProfileText;
 import java.util.ArrayList;
@@ -61,9 +61,8 @@ public record Replay(List<String> names, List<String> texts) {
             .filter(name -> BuiltInBaths.byName(name).orElseThrow().equals(scenario.bath()))
             .findFirst()
             .orElse(stem + "-bath.yaml");
-    Scenario told =
-        ScenarioText.named(scenario, cut(title, LONGEST_TITLE), cut(purpose, LONGEST_PURPOSE));
-    texts.add(ScenarioText.of(told, profile));
+    Scenario told = scenario.withTitle(cut(title, LONGEST_TITLE), cut(purpose, LONGEST_PURPOSE));
+    texts.add(ScenarioWriter.text(told, profile));
     if (profile.endsWith(".yaml")) {
       names.add(profile);
       texts.add(ProfileText.of(scenario.bath()));

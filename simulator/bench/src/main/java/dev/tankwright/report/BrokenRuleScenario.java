@@ -18,7 +18,7 @@ import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.TimelineEntry;
 import dev.tankwright.scenario.When;
 import dev.tankwright.scenario.condition.Condition;
-import dev.tankwright.scenario.file.ScenarioText;
+import dev.tankwright.scenario.file.ScenarioWriter;
 import dev.tankwright.scenario.profile.BuiltInBaths;
 import dev.tankwright.scenario.yaml.Place;
 import java.time.Instant;
@@ -69,7 +69,7 @@ public final class BrokenRuleScenario {
    */
   public static String text(Violation violation, DeviceProfile profile) {
     String more = triesBack(violation) ? BACK_HEAD : "";
-    return HEAD + more + ScenarioText.of(of(violation, profile), BuiltInBaths.USUAL);
+    return HEAD + more + ScenarioWriter.text(of(violation, profile), BuiltInBaths.USUAL);
   }
 
   /**

@@ -3,8 +3,8 @@ package dev.tankwright.scenario;
 import java.util.StringJoiner;
 
 /**
- * What a scenario says of solution and load that only people read: it changes nothing in a run, and
- * stands in what the run leaves behind.
+ * What a scenario says of solution and load that neither the bath nor the controller knows: the
+ * host tells it in events and in the record of a cycle, and the report marks it.
  *
  * @param lot lot of the chemistry, one line; empty when not given
  * @param load kind of load, one line; empty when not given

@@ -19,11 +19,11 @@ import java.util.List;
  * @param seed seed of all chance in the run, 0 to 2^53 - 1
  * @param durationMillis length of the run, ms, 1 s to 24 h
  * @param bath the bath that is simulated
- * @param start how the bath stands at the start
+ * @param start initial state of the bath
  * @param profile the controller's limits and times
  * @param timeline what is done, in the order of the file; may be empty
  * @param requirements what must be true, in the order of the file; at least one, names are unique
- * @param contents what is said of solution and load for people alone
+ * @param contents what is said of solution and load for events and reports alone
  */
 public record Scenario(
     String file,
@@ -47,7 +47,7 @@ public record Scenario(
     requirements = List.copyOf(requirements);
   }
 
-  /** A scenario that says nothing of solution and load for people alone. */
+  /** A scenario that says nothing of solution and load for events and reports alone. */
   public Scenario(
       String file,
       String sha256,
@@ -120,6 +120,14 @@ public record Scenario(
     }
     ScenarioDraft draft = new ScenarioDraft(this);
     draft.durationMillis = otherMillis;
+    return draft.scenario();
+  }
+
+  /** The same scenario under another title and for another purpose, each one line. */
+  public Scenario withTitle(String otherTitle, String otherPurpose) {
+    ScenarioDraft draft = new ScenarioDraft(this);
+    draft.title = otherTitle;
+    draft.purpose = otherPurpose;
     return draft.scenario();
   }
 

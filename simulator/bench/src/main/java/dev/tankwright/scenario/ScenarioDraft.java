@@ -8,6 +8,8 @@ import java.util.List;
 /** A scenario of which some parts are exchanged before it is one again. For one thread, at once. */
 final class ScenarioDraft {
   private final Scenario origin;
+  String title;
+  String purpose;
   long seed;
   long durationMillis;
   BathProfile bath;
@@ -18,6 +20,8 @@ final class ScenarioDraft {
 
   ScenarioDraft(Scenario origin) {
     this.origin = origin;
+    title = origin.title();
+    purpose = origin.purpose();
     seed = origin.seed();
     durationMillis = origin.durationMillis();
     bath = origin.bath();
@@ -31,8 +35,8 @@ final class ScenarioDraft {
     return new Scenario(
         origin.file(),
         origin.sha256(),
-        origin.title(),
-        origin.purpose(),
+        title,
+        purpose,
         origin.device(),
         origin.clock(),
         seed,

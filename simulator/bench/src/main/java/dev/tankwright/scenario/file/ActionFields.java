@@ -80,7 +80,7 @@ final class ActionFields {
 
   private void reference(String key, String text) {
     if (!text.isEmpty()) {
-      fields.put(key, ScenarioText.quoted(text));
+      fields.put(key, ScenarioWriter.quoted(text));
     }
   }
 
@@ -126,7 +126,7 @@ final class ActionFields {
       Recipe recipe = force.recipe().get();
       String times = recipe.degasMs() + " ms, " + recipe.cleanMs() + " ms";
       String setpoint = Digits.milli(recipe.setpointMilliC()) + " °C, ";
-      return ScenarioText.quoted(recipe.programme() + ", " + setpoint + times);
+      return ScenarioWriter.quoted(recipe.programme() + ", " + setpoint + times);
     }
     return force.toString().substring(force.pin().key().length() + 1);
   }

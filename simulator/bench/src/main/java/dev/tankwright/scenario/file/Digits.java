@@ -1,16 +1,14 @@
 package dev.tankwright.scenario.file;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 
-/** Numbers as scenario files hold them: no exponent, at most twelve digits. */
+/** Numbers as scenario files hold them: in digits, without exponent. */
 final class Digits {
-  private static final MathContext MOST = new MathContext(12);
-
   private Digits() {}
 
+  /** The digits from which the very same number is read again. */
   static String of(double value) {
-    BigDecimal number = BigDecimal.valueOf(value).round(MOST);
+    BigDecimal number = BigDecimal.valueOf(value);
     return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
   }
 

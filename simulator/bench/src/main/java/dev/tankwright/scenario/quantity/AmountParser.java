@@ -11,7 +11,13 @@ import java.util.regex.Pattern;
 
 /** Reads quantities: a number in digits, at most one space, a unit. */
 public final class AmountParser {
-  private static final Pattern NUMBER = Pattern.compile("-?[0-9]{1,15}(\\.[0-9]{1,15})?");
+  /**
+   * What a number looks like, as a regular expression. More decimals than a person writes, so that
+   * every number that the program has can be written and read again.
+   */
+  public static final String NUMBER_FORM = "-?[0-9]{1,15}(\\.[0-9]{1,25})?";
+
+  private static final Pattern NUMBER = Pattern.compile(NUMBER_FORM);
   private static final Pattern SCIENTIFIC = Pattern.compile("[-+]?[0-9.]+[eE][-+]?[0-9]+.*");
   private static final String NUMBER_SIGNS = "0123456789.,+-_";
 

@@ -1,6 +1,7 @@
 package dev.tankwright.scenario.schema;
 
 import dev.tankwright.loop.Signal;
+import dev.tankwright.scenario.quantity.AmountParser;
 import dev.tankwright.scenario.quantity.Dimension;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -10,7 +11,6 @@ import java.util.function.Function;
 
 /** Pieces of a JSON Schema (draft 2020-12) as maps in the order in which they are written. */
 final class SchemaNode {
-  private static final String NUMBER = "-?[0-9]{1,15}(\\.[0-9]{1,15})?";
   private static final String SPECIAL = "[.*+?^${}()|\\[\\]\\\\/]";
 
   private SchemaNode() {}
@@ -81,7 +81,8 @@ final class SchemaNode {
     boolean plain = units.contains("");
     String symbols =
         String.join("|", units.stream().filter(u -> !u.isEmpty()).map(SchemaNode::quoted).toList());
-    Map<String, Object> text = pattern(NUMBER + (symbols.isEmpty() ? "" : " ?(" + symbols + ")"));
+    Map<String, Object> text =
+        pattern(AmountParser.NUMBER_FORM + (symbols.isEmpty() ? "" : " ?(" + symbols + ")"));
     if (!plain) {
       return text;
     }
@@ -98,7 +99,9 @@ final class SchemaNode {
       signal.words().stream().filter(word -> !words.contains(word)).forEach(words::add);
     }
     String word = "(" + String.join("|", words) + ")(?![A-Za-z0-9_-])";
-    String amount = NUMBER + "( ?(°C|degC|°F|degF|K|L|mL|ms|s|min|h|W|kW|%)(?![A-Za-z0-9_-]))?";
+    String amount =
+        AmountParser.NUMBER_FORM
+            + "( ?(°C|degC|°F|degF|K|L|mL|ms|s|min|h|W|kW|%)(?![A-Za-z0-9_-]))?";
     String sign = "<=|>=|!=|[<>=](?![<>=])|[()]";
     return of(
         "type",

@@ -5,22 +5,20 @@ import dev.tankwright.scenario.condition.Condition;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** Requirements as scenario files write them. */
-final class RequirementText {
+/** Requirements as scenario files write them: keys and values, in order. */
+final class RequirementFields {
   private final Map<String, String> fields = new LinkedHashMap<>();
 
-  private RequirementText() {}
+  private RequirementFields() {}
 
-  /** Appends one to the list of requirements. */
-  static void append(StringBuilder text, Requirement requirement) {
-    RequirementText own = new RequirementText();
-    own.kind(requirement);
-    text.append("  - name: ").append(ScenarioText.quoted(requirement.label().name())).append('\n');
+  static Map<String, String> of(Requirement requirement) {
+    RequirementFields own = new RequirementFields();
+    own.fields.put("name", ScenarioWriter.quoted(requirement.label().name()));
     if (!requirement.label().id().isEmpty()) {
-      text.append("    id: ").append(requirement.label().id()).append('\n');
+      own.fields.put("id", requirement.label().id());
     }
-    own.fields.forEach(
-        (key, value) -> text.append("    ").append(key).append(": ").append(value).append('\n'));
+    own.kind(requirement);
+    return own.fields;
   }
 
   private void kind(Requirement requirement) {
@@ -61,7 +59,7 @@ final class RequirementText {
   }
 
   private void put(String key, Condition condition) {
-    fields.put(key, ScenarioText.quoted(condition.toString()));
+    fields.put(key, ScenarioWriter.quoted(condition.toString()));
   }
 
   private void time(String key, long millis) {
