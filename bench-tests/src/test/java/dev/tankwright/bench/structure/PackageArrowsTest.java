@@ -10,8 +10,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -29,11 +27,7 @@ import org.junit.jupiter.api.TestFactory;
 class PackageArrowsTest {
   private static final String OURS = "dev.tankwright";
 
-  private static final JavaClasses MAIN =
-      new ClassFileImporter()
-          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-          .withImportOption(place -> !place.contains("-tests.jar"))
-          .importPackages(OURS);
+  private static final JavaClasses MAIN = MainClasses.ALL;
 
   /** Every package, and what it may lean on besides itself; a trailing .. includes those below. */
   private static final Map<String, List<String>> MAY_LEAN_ON =
