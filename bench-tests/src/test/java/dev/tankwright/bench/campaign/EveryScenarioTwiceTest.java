@@ -3,9 +3,7 @@ package dev.tankwright.bench.campaign;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.tankwright.controller.board.Fault;
 import dev.tankwright.scenario.Scenario;
-import dev.tankwright.scenario.TimelineEntry;
 import dev.tankwright.scenario.Verdict;
 import dev.tankwright.scenario.file.ScenarioReader;
 import dev.tankwright.scenario.file.ScenarioWriter;
@@ -25,15 +23,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every scenario of the project: as it is run, as a campaign runs it, and as it is written. */
 class EveryScenarioTwiceTest {
-  private static final QuietRun.Witness DEAF =
-      new QuietRun.Witness() {
-        @Override
-        public void action(TimelineEntry entry, long millis) {}
-
-        @Override
-        public void fault(Fault fault, long millis) {}
-      };
-
   @TempDir private Path folder;
 
   static List<Path> scenarios() throws IOException {
@@ -51,7 +40,7 @@ class EveryScenarioTwiceTest {
   void quiet(Path file) throws ScenarioException {
     Scenario scenario = ScenarioReader.read(file);
     List<Verdict> told = new ScenarioRun(scenario, "0", event -> {}).toEnd(millis -> {}).verdicts();
-    assertEquals(told, new QuietRun(scenario, DEAF).toEnd());
+    assertEquals(told, new QuietRun(scenario).toEnd());
   }
 
   @ParameterizedTest
@@ -63,7 +52,7 @@ class EveryScenarioTwiceTest {
     assertEquals(
         ScenarioWriter.text(original, "bath.yaml"), ScenarioWriter.text(read, "bath.yaml"));
     Scenario same = original.withBath(read.bath());
-    assertEquals(new QuietRun(same, DEAF).toEnd(), new QuietRun(read, DEAF).toEnd());
+    assertEquals(new QuietRun(same).toEnd(), new QuietRun(read).toEnd());
   }
 
   private Scenario written(Scenario scenario) throws IOException, ScenarioException {

@@ -1,5 +1,7 @@
 package dev.tankwright.events;
 
+import java.util.List;
+
 /** What paused a cycle, or ended it before its time. */
 public enum Cause {
   /** The operator wished it. */
@@ -11,5 +13,29 @@ public enum Cause {
   /** A fault was latched. */
   FAULT,
   /** Power was lost, be it mains alone or the whole device. */
-  MAINS
+  MAINS;
+
+  // By the numbers that the controller's notices of a pause and of a stop carry.
+  private static final List<Cause> OF_PAUSE = List.of(OPERATOR, LID, MAINS);
+  private static final List<Cause> OF_STOP = List.of(OPERATOR, PAUSE_LIMIT);
+
+  /**
+   * What paused a cycle.
+   *
+   * @param number the first number of the notice that says so
+   * @throws IndexOutOfBoundsException when no cause has that number
+   */
+  static Cause ofPause(int number) {
+    return OF_PAUSE.get(number);
+  }
+
+  /**
+   * What stopped a cycle.
+   *
+   * @param number the first number of the notice that says so
+   * @throws IndexOutOfBoundsException when no cause has that number
+   */
+  static Cause ofStop(int number) {
+    return OF_STOP.get(number);
+  }
 }

@@ -181,8 +181,7 @@ public final class EventComposer implements NoticeRing.Taker {
           memory =
               memory.with(
                   open()
-                      .paused(
-                          new Pause(now, NoticeData.pause(first), Phase.of(second), Pause.OPEN)));
+                      .paused(new Pause(now, Cause.ofPause(first), Phase.of(second), Pause.OPEN)));
       case CYCLE_RESUMED -> memory = memory.with(open().resumed(now));
       case CYCLE_COMPLETED, CYCLE_STOPPED, CYCLE_INTERRUPTED ->
           memory = memory.with(open().resumed(now));

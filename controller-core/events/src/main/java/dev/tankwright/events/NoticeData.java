@@ -30,7 +30,7 @@ final class NoticeData {
     return switch (kind) {
       case PHASE_CHANGED -> phaseChanged(Phase.of(first), Phase.of(second));
       case CYCLE_STARTED -> started(Programme.of(first), second);
-      case CYCLE_PAUSED -> paused(cycle(), pause(first), Phase.of(second));
+      case CYCLE_PAUSED -> paused(cycle(), Cause.ofPause(first), Phase.of(second));
       case CYCLE_RESUMED -> cycle().word("phase", Phase.of(first)).build();
       case CYCLE_COMPLETED -> cycle().build();
       case CYCLE_STOPPED -> stopped(first);
@@ -49,17 +49,8 @@ final class NoticeData {
   static Optional<Cause> cause(Outcome outcome, int first) {
     return switch (outcome) {
       case COMPLETED -> Optional.empty();
-      case STOPPED -> Optional.of(first == 0 ? Cause.OPERATOR : Cause.PAUSE_LIMIT);
+      case STOPPED -> Optional.of(Cause.ofStop(first));
       case INTERRUPTED -> Optional.of(Cause.FAULT);
-    };
-  }
-
-  /** What paused a cycle, from the first number of the notice that says so. */
-  static Cause pause(int first) {
-    return switch (first) {
-      case 1 -> Cause.LID;
-      case 2 -> Cause.MAINS;
-      default -> Cause.OPERATOR;
     };
   }
 
@@ -86,9 +77,7 @@ final class NoticeData {
   }
 
   private Document stopped(int first) {
-    Document.Builder document = cycle();
-    cause(Outcome.STOPPED, first).ifPresent(cause -> document.word("cause", cause));
-    return document.build();
+    return cycle().word("cause", Cause.ofStop(first)).build();
   }
 
   private Document interrupted() {

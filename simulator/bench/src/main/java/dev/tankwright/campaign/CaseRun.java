@@ -5,12 +5,13 @@ import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.TimelineEntry;
 import dev.tankwright.scenario.Verdict;
 import dev.tankwright.scenario.run.QuietRun;
+import dev.tankwright.scenario.run.RunListener;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 
 /** Runs one case and sees when its fault is injected and what the controller makes of it. */
-public final class CaseRun implements QuietRun.Witness {
+public final class CaseRun implements RunListener {
   private static final long NEVER = -1;
 
   private final TimelineEntry injected;

@@ -1,13 +1,13 @@
 package dev.tankwright.hunt;
 
-import dev.tankwright.controller.board.Fault;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.TimelineEntry;
 import dev.tankwright.scenario.Verdict;
 import dev.tankwright.scenario.run.QuietRun;
+import dev.tankwright.scenario.run.RunListener;
 
 /** Runs one point of a space. Made for one run. */
-final class Probe implements QuietRun.Witness {
+final class Probe implements RunListener {
   private final TimelineEntry needed;
   private boolean done;
 
@@ -32,7 +32,4 @@ final class Probe implements QuietRun.Witness {
   public void action(TimelineEntry entry, long millis) {
     done |= entry == needed;
   }
-
-  @Override
-  public void fault(Fault fault, long millis) {}
 }

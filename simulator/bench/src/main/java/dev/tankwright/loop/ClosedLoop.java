@@ -84,10 +84,10 @@ public final class ClosedLoop implements SignalSource {
   }
 
   /**
-   * Hands the notices of the last scan on, and judges the scan by the rules that hold in every
-   * scan. Once after each scan, or never; without supply nothing is judged.
+   * Hands the notices of the last scan on, also to the rules that hold in every scan. Once after
+   * each scan, or never; without supply there are none.
    */
-  public void judge(NoticeRing.Taker taker) {
+  public void drainNotices(NoticeRing.Taker taker) {
     if (!board.isSupplied()) {
       return;
     }
@@ -99,7 +99,16 @@ public final class ClosedLoop implements SignalSource {
     if (!notices.isEmpty()) {
       notices.drain(rules.and(taker));
     }
-    rules.judge(inputs, outputs);
+  }
+
+  /**
+   * Checks the last scan against the rules that hold in every scan. After {@link #drainNotices},
+   * for the rules listen to the notices; without supply nothing is checked.
+   */
+  public void checkRules() {
+    if (board.isSupplied()) {
+      rules.judge(inputs, outputs);
+    }
   }
 
   /** Lets one step of time pass under the outputs. */

@@ -1,42 +1,47 @@
 package dev.tankwright.timeline;
 
+import dev.tankwright.controller.board.Phase;
 import dev.tankwright.loop.Action;
 import dev.tankwright.loop.ClosedLoop;
 import dev.tankwright.loop.Signal;
+import dev.tankwright.loop.SignalSource;
 import dev.tankwright.plant.Plant;
 import dev.tankwright.scenario.Requirement;
-import dev.tankwright.scenario.RequirementWatch;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.TimelineEntry;
 import dev.tankwright.scenario.Verdict;
 import dev.tankwright.scenario.When;
 import dev.tankwright.scenario.condition.Condition;
 import dev.tankwright.scenario.quantity.Plain;
-import dev.tankwright.scenario.run.EventCount;
+import dev.tankwright.scenario.run.ActionSource;
+import dev.tankwright.scenario.run.CountingHost;
+import dev.tankwright.scenario.run.Judges;
+import dev.tankwright.scenario.run.RunListener;
+import dev.tankwright.scenario.run.RunLoop;
 import dev.tankwright.scenario.yaml.Place;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * The closed loop step by step, each as a run of a scenario takes it, so that the actions replay to
  * the same signals. It stands at the end of a step: the signals are those of that step, and what is
  * asked for meanwhile is done at the beginning of the next. One thread.
  */
-final class LiveRun {
+final class LiveRun implements ActionSource, RunListener {
   private final Scenario base;
-  private final ClosedLoop loop;
-  private final EventCount events = new EventCount(fault -> {});
   private final List<Action> pending = new ArrayList<>();
   private final List<TimelineEntry> done = new ArrayList<>();
   private final List<Requirement> required = new ArrayList<>();
-  private final List<RequirementWatch> watches = new ArrayList<>();
+  private final Judges judges = new Judges(List.of());
   private final History history = new History();
   private final Log log = new Log();
+  private final RunLoop run;
   private boolean begun;
 
   LiveRun(Scenario base) {
     this.base = base;
-    loop = new ClosedLoop(base.profile(), base.bath(), base.start(), base.seed());
+    run = new RunLoop(base, this, new CountingHost(), judges, this);
   }
 
   void require(Requirement requirement) {
@@ -45,17 +50,17 @@ final class LiveRun {
           "'"
               + requirement.label().name()
               + "' is required "
-              + Plain.moment(loop.millis())
+              + Plain.moment(run.millis())
               + " after the start; require before anything is done or waited for");
     }
     required.add(requirement);
-    watches.add(requirement.watch());
+    judges.add(requirement);
   }
 
   /** Puts an action at the beginning of the next step; a second key waits for the step after. */
   void add(Action action) {
-    if (action instanceof Action.Press
-        && pending.stream().anyMatch(Action.Press.class::isInstance)) {
+    boolean isKey = action.kind() == Action.Kind.PRESS;
+    if (isKey && pending.stream().anyMatch(one -> one.kind() == Action.Kind.PRESS)) {
       step();
     }
     pending.add(action);
@@ -70,28 +75,33 @@ final class LiveRun {
 
   void step() {
     if (begun) {
-      loop.advance();
+      run.advance();
     }
     begun = true;
-    if (loop.millis() >= Scenario.LONGEST_MILLIS) {
+    if (run.millis() >= Scenario.LONGEST_MILLIS) {
       throw new IllegalStateException("a timeline lasts 24 h at most; make it several");
     }
-    pending.forEach(this::perform);
-    pending.clear();
-    loop.scan();
-    events.judge(loop);
-    for (RequirementWatch watch : watches) {
-      watch.step(loop.millis(), loop);
-    }
-    history.take(loop);
-    log.step(loop.millis(), history);
+    run.step();
   }
 
-  private void perform(Action action) {
-    TimelineEntry entry = new TimelineEntry(new When.At(loop.millis()), action, Place.START);
+  @Override
+  public void step(long millis, Phase present, SignalSource source, Consumer<TimelineEntry> doer) {
+    for (Action action : pending) {
+      doer.accept(new TimelineEntry(new When.At(millis), action, Place.START));
+    }
+    pending.clear();
+  }
+
+  @Override
+  public void action(TimelineEntry entry, long millis) {
     done.add(entry);
-    log.action(loop.millis(), entry.text());
-    loop.perform(action);
+    log.action(millis, entry.text());
+  }
+
+  @Override
+  public void step(long millis, ClosedLoop loop) {
+    history.take(loop);
+    log.step(millis, history);
   }
 
   boolean holds(Condition condition) {
@@ -104,7 +114,7 @@ final class LiveRun {
 
   /** Moment of the last step, ms since the start. */
   long millis() {
-    return loop.millis();
+    return run.millis();
   }
 
   History history() {
@@ -126,10 +136,8 @@ final class LiveRun {
   }
 
   List<Verdict> verdicts() {
-    List<Verdict> verdicts = new ArrayList<>();
     // The step that was looked at last has ended: this is the moment to which it lasts.
-    watches.forEach(watch -> verdicts.add(watch.verdict(loop.millis() + Plant.STEP_MILLIS)));
-    return verdicts;
+    return judges.verdicts(run.millis() + Plant.STEP_MILLIS);
   }
 
   Scenario base() {

@@ -47,7 +47,7 @@ record Replays(Path folder, String test, String jar) {
   }
 
   private static boolean fails(Scenario scenario, String name) {
-    List<Verdict> verdicts = new QuietRun(scenario, Deaf.EARS).toEnd();
+    List<Verdict> verdicts = new QuietRun(scenario).toEnd();
     return verdicts.stream()
         .anyMatch(v -> v.name().equals(name) && v.outcome() == Verdict.Outcome.FAILED);
   }

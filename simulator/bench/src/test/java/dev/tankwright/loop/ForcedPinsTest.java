@@ -37,7 +37,8 @@ class ForcedPinsTest {
   private void run(int scans) {
     for (int scan = 0; scan < scans; scan++) {
       loop.scan();
-      loop.judge((kind, first, second, uptime) -> {});
+      loop.drainNotices((kind, first, second, uptime) -> {});
+      loop.checkRules();
       loop.advance();
     }
   }

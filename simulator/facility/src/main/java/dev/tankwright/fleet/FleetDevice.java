@@ -16,7 +16,10 @@ import dev.tankwright.events.outbox.Outbox;
 import dev.tankwright.events.outbox.OutboxException;
 import dev.tankwright.events.outbox.OutboxHealth;
 import dev.tankwright.events.outbox.OutboxSettings;
-import dev.tankwright.scenario.run.DeviceDay;
+import dev.tankwright.scenario.Scenario;
+import dev.tankwright.scenario.run.EventHost;
+import dev.tankwright.scenario.run.RunLoop;
+import dev.tankwright.scenario.run.Timeline;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.InstantSource;
@@ -37,7 +40,7 @@ final class FleetDevice {
   private final OutboxHealth healthBefore;
   private final StatusWatch watch = new StatusWatch();
   private DayPlan plan;
-  private DeviceDay day;
+  private RunLoop day;
   private volatile EventPublisher publisher;
   private volatile DeviceState state = DeviceState.TO_COME;
   private final AtomicLong composed = new AtomicLong();
@@ -74,7 +77,9 @@ final class FleetDevice {
   /** Plans the day that is run next. */
   void plan(FleetSettings settings, LocalDate date) {
     plan = DayPlan.of(name, settings.seed(), number, date, settings.dayMillis());
-    day = new DeviceDay(plan.scenario(), settings.version(), before.memory(), this::take);
+    Scenario scenario = plan.scenario();
+    EventHost host = new EventHost(scenario, settings.version(), before.memory(), this::take);
+    day = new RunLoop(scenario, new Timeline(scenario.timeline()), host);
   }
 
   private void take(CycleEvent event, HostMemory memory) {

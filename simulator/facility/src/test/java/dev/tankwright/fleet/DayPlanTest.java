@@ -8,8 +8,10 @@ import dev.tankwright.events.CycleEvent;
 import dev.tankwright.events.EventType;
 import dev.tankwright.events.HostMemory;
 import dev.tankwright.scenario.Scenario;
-import dev.tankwright.scenario.run.DeviceDay;
+import dev.tankwright.scenario.run.EventHost;
+import dev.tankwright.scenario.run.RunLoop;
 import dev.tankwright.scenario.run.ScenarioRun;
+import dev.tankwright.scenario.run.Timeline;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -31,8 +33,9 @@ class DayPlanTest {
 
   private static List<CycleEvent> events(Scenario scenario) {
     List<CycleEvent> events = new ArrayList<>();
-    DeviceDay day =
-        new DeviceDay(scenario, "0", HostMemory.NEW, (event, memory) -> events.add(event));
+    EventHost host =
+        new EventHost(scenario, "0", HostMemory.NEW, (event, memory) -> events.add(event));
+    RunLoop day = new RunLoop(scenario, new Timeline(scenario.timeline()), host);
     for (long millis = 0; !day.isOver(); millis += 7_770) {
       day.to(millis);
     }

@@ -7,12 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Keeps every stay in a phase of one run. While the board has no supply there is no phase. */
-final class PhaseLog {
+final class PhaseLog implements RunListener {
   private final List<PhaseSpan> ended = new ArrayList<>();
   private Phase phase = Phase.SELF_TEST;
   private long entered;
 
-  void step(long millis, ClosedLoop loop) {
+  @Override
+  public void step(long millis, ClosedLoop loop) {
     Phase now = loop.isSupplied() ? loop.outputs().panel.phase : null;
     if (now != phase) {
       addTo(ended, millis, loop);

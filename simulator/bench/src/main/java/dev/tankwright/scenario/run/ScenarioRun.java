@@ -1,42 +1,34 @@
 package dev.tankwright.scenario.run;
 
-import dev.tankwright.controller.board.Phase;
 import dev.tankwright.events.CycleEvent;
 import dev.tankwright.events.CycleRecord;
 import dev.tankwright.events.HostMemory;
-import dev.tankwright.loop.Action;
 import dev.tankwright.loop.ClosedLoop;
-import dev.tankwright.loop.Trace;
-import dev.tankwright.scenario.Requirement;
-import dev.tankwright.scenario.RequirementWatch;
 import dev.tankwright.scenario.Scenario;
-import dev.tankwright.scenario.TimelineEntry;
-import dev.tankwright.scenario.Verdict;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 
 /**
- * Runs one scenario from its start to its end: timeline, closed loop, requirements, trace and
- * events. Made for one run; not thread-safe. The same scenario, seed and version give the same
- * result to the byte.
+ * Runs one scenario from its start to its end and keeps everything of it: verdicts, trace, phases,
+ * marks and events. Made for one run; not thread-safe. The same scenario, seed and version give the
+ * same result to the byte.
  */
 public final class ScenarioRun {
   private static final int PROGRESS_MILLIS = 10_000;
 
   private final Scenario scenario;
   private final String version;
-  private final BiConsumer<CycleEvent, HostMemory> events;
-  private final ClosedLoop loop;
   private final Timeline timeline;
-  private final RequirementWatch[] watches;
-  private final RunEvents composed;
+  private final EventHost host;
+  private final Judges judges;
   private final TraceRecorder recorder = new TraceRecorder();
   private final PhaseLog phases = new PhaseLog();
-  private final List<Mark> marks = new ArrayList<>();
+  private final MarkLog marks;
+  private final RunLoop run;
+  private LongConsumer progress = millis -> {};
 
   /**
    * Makes a run that has not begun.
@@ -63,79 +55,55 @@ public final class ScenarioRun {
       BiConsumer<CycleEvent, HostMemory> events) {
     this.scenario = scenario;
     this.version = version;
-    this.events = events;
-    loop = new ClosedLoop(scenario.profile(), scenario.bath(), scenario.start(), scenario.seed());
     timeline = new Timeline(scenario.timeline());
-    watches =
-        scenario.requirements().stream().map(Requirement::watch).toArray(RequirementWatch[]::new);
-    composed = new RunEvents(scenario, version, loop, memory, this::take);
-    String contents = scenario.contents().toString();
-    if (!contents.isEmpty()) {
-      marks.add(new Mark(0, Mark.Kind.ACTION, contents));
+    judges = new Judges(scenario.requirements());
+    marks = new MarkLog(scenario.contents());
+    BiConsumer<CycleEvent, HostMemory> marked = (event, known) -> mark(event);
+    host = new EventHost(scenario, version, memory, marked.andThen(events));
+    run = new RunLoop(scenario, timeline, host, marks, judges, recorder, phases, new Reporter());
+  }
+
+  private void mark(CycleEvent event) {
+    marks.event(event, run.millis());
+  }
+
+  /** Tells the simulated moment now and then. */
+  private final class Reporter implements RunListener {
+    @Override
+    public void step(long millis, ClosedLoop loop) {
+      if (millis % PROGRESS_MILLIS == 0) {
+        progress.accept(millis);
+      }
     }
   }
 
   /**
    * Runs to the end.
    *
-   * @param progress told the simulated moment, ms, now and then
+   * @param told told the simulated moment, ms, now and then
    */
-  public RunResult toEnd(LongConsumer progress) {
-    Consumer<TimelineEntry> doer = this::perform;
-    while (loop.millis() < scenario.durationMillis()) {
-      step(doer);
-      if (loop.millis() % PROGRESS_MILLIS == 0) {
-        progress.accept(loop.millis());
-      }
-      loop.advance();
-    }
+  public RunResult toEnd(LongConsumer told) {
+    progress = told;
+    run.toEnd();
     return result();
   }
 
-  private void step(Consumer<TimelineEntry> doer) {
-    long millis = loop.millis();
-    Phase before = loop.isSupplied() ? loop.outputs().panel.phase : null;
-    timeline.step(millis, before, loop, doer);
-    loop.scan();
-    composed.step();
-    for (RequirementWatch watch : watches) {
-      watch.step(millis, loop);
-    }
-    recorder.step(millis, loop);
-    phases.step(millis, loop);
-  }
-
-  private void perform(TimelineEntry entry) {
-    marks.add(new Mark(loop.millis(), Mark.Kind.ACTION, entry.text()));
-    if (entry.action() instanceof Action.Press press) {
-      composed.expect(press);
-    } else if (entry.action() instanceof Action.SetClock set) {
-      composed.setClock(set);
-    }
-    loop.perform(entry.action());
-  }
-
-  private void take(CycleEvent event, HostMemory known) {
-    EventMarks.of(event, loop.millis()).ifPresent(marks::add);
-    events.accept(event, known);
-  }
-
   private RunResult result() {
-    long end = loop.millis();
-    recorder.end(end, loop);
-    List<Verdict> verdicts = new ArrayList<>();
-    for (RequirementWatch watch : watches) {
-      verdicts.add(watch.verdict(end));
-    }
+    long end = run.millis();
+    recorder.end(end, run.loop());
     String record =
-        composed
-            .lastRecord()
+        host.lastRecord()
             .map(CycleRecord::toJson)
             .map(json -> new String(json, StandardCharsets.UTF_8))
             .orElse("");
-    Trace trace = recorder.trace();
     return new RunResult(
-        about(), scenario.profile(), verdicts, phases.spans(end, loop), marks, trace, record);
+        about(),
+        scenario.profile(),
+        judges.verdicts(end),
+        phases.spans(end, run.loop()),
+        marks.marks(),
+        recorder.trace(),
+        record);
   }
 
   /** The entries of the timeline that were never due, in the words of a person. */

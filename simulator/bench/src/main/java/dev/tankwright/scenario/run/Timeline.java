@@ -17,7 +17,7 @@ import java.util.function.Consumer;
  * been done for the last time, see {@link When}. Entries due in the same step are done in the order
  * of the list. Made anew for every run; not thread-safe.
  */
-public final class Timeline {
+public final class Timeline implements ActionSource {
   private static final long UNKNOWN = Long.MAX_VALUE;
 
   private final TimelineEntry[] entries;
@@ -54,13 +54,8 @@ public final class Timeline {
   /**
    * Does what is due. Costs two comparisons when the phase stands and nothing is due, and one
    * condition for every entry that waits for a crossing; allocates nothing.
-   *
-   * @param millis ms since the start of the run, never less than in the step before
-   * @param present the controller's phase as the step begins; {@code null} while the board has no
-   *     supply and so no phase
-   * @param source the signals as the step begins
-   * @param doer told each entry that is due
    */
+  @Override
   public void step(long millis, Phase present, SignalSource source, Consumer<TimelineEntry> doer) {
     boolean news = present != phase;
     if (news) {

@@ -11,7 +11,7 @@ import dev.tankwright.loop.Trace;
  * Samples the signals once a second, and in every step in which a switch or a word changed, so that
  * no change of an actuator, a contact or a phase is missing from the trace.
  */
-final class TraceRecorder {
+final class TraceRecorder implements RunListener {
   private static final int PERIOD_MILLIS = 1_000;
 
   private final Trace trace = new Trace();
@@ -20,7 +20,8 @@ final class TraceRecorder {
   private Fault lastFault;
   private Object lastRefusal;
 
-  void step(long millis, ClosedLoop loop) {
+  @Override
+  public void step(long millis, ClosedLoop loop) {
     if (hasChanged(loop) || millis % PERIOD_MILLIS == 0) {
       trace.sample(millis, loop);
     }

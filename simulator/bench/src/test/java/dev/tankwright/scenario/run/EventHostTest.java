@@ -15,7 +15,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 /** What a run's host knows beside the controller stands in the events. */
-class RunEventsTest {
+class EventHostTest {
   private static final String FILE =
       """
       scenario: Lot and load
