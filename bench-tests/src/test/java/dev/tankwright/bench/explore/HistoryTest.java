@@ -168,7 +168,7 @@ class HistoryTest {
         + " "
         + o.panel.remainingMs
         + " "
-        + o.panel.degasOwed
+        + o.panel.degassingRequired
         + " "
         + o.panel.lidOpen
         + " "

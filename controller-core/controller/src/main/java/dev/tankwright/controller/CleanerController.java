@@ -10,7 +10,6 @@ import dev.tankwright.controller.board.ProgramFlow;
 import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.drive.Demand;
 import dev.tankwright.controller.drive.Drives;
-import dev.tankwright.controller.drive.Sound;
 import dev.tankwright.controller.memory.Kept;
 import dev.tankwright.controller.safety.FaultLatch;
 import dev.tankwright.controller.safety.Guard;
@@ -33,7 +32,6 @@ public final class CleanerController implements Kept {
   public static final int SAVED_EVERY_MS = KeepingRule.PROGRESS_MS;
 
   private static final int NOTICES = 64;
-  private static final int UNKNOWN = -1;
 
   private final ProgramFlow flow = new ProgramFlow();
   private final NoticeRing notices = new NoticeRing(NOTICES);
@@ -47,11 +45,8 @@ public final class CleanerController implements Kept {
   private final Indications indications;
   private final KeepingRule keeping;
   private boolean pulse;
-  private boolean notKept;
+  private boolean saveFailed;
   private int eventSequence;
-  private Outputs driven;
-  private int stillMs;
-  private int changesInMs = UNKNOWN;
 
   /** Makes the controller of a device as it is after power-up: in self test, nothing driven. */
   public CleanerController(DeviceProfile profile) {
@@ -64,52 +59,12 @@ public final class CleanerController implements Kept {
   }
 
   /**
-   * One scan. While nothing but time passes, time is only counted, until the moment at which it
-   * would make a difference; then, and in any scan in which anything is otherwise than before, all
-   * stages run.
+   * One scan: every stage runs, in this order.
    *
    * @param inputs what the pins say; only read
-   * @param outputs what the pins are to do; every field is written, or stands as this wrote it in
-   *     the scan before, so nobody else writes to them
+   * @param outputs what the pins are to do; every field is written
    */
   public void scan(Inputs inputs, Outputs outputs) {
-    int stepMs = measured.stillStepMs(inputs);
-    if (stepMs > 0 && outputs == driven && stillMs + stepMs < stillness()) {
-      glide(outputs, stepMs);
-    } else {
-      work(inputs, outputs);
-    }
-  }
-
-  // Worked out when it is asked for: where things change in every scan, it never is.
-  private int stillness() {
-    if (changesInMs == UNKNOWN) {
-      int soonest = Math.min(sequence.changesInMs(), guard.changesInMs());
-      int wanted = Math.min(drives.changesInMs(demand), indications.changesInMs());
-      changesInMs = Math.min(Math.min(soonest, wanted), measured.changesInMs());
-    }
-    return changesInMs;
-  }
-
-  private void glide(Outputs outputs, int stepMs) {
-    stillMs += stepMs;
-    measured.passStill(stepMs);
-    if (demand.sound != Sound.OFF) {
-      drives.glide(demand, stepMs);
-      outputs.driveFrequencyHz = guard.isSounding() ? drives.wanted().driveFrequencyHz : 0;
-    }
-    if (sequence.isCountingDown()) {
-      outputs.panel.remainingMs -= stepMs;
-    }
-    pulse = !pulse;
-    outputs.watchdogPulse = pulse;
-  }
-
-  private void work(Inputs inputs, Outputs outputs) {
-    catchUp();
-    if (driven != outputs) {
-      driven = outputs;
-    }
     measured.sense(inputs);
     if (journal.advance(measured.dtMs())) {
       everySecond();
@@ -117,8 +72,8 @@ public final class CleanerController implements Kept {
     sequence.decide(inputs);
     drives.shape(demand, measured);
 
-    if (notKept) {
-      notKept = false;
+    if (saveFailed) {
+      saveFailed = false;
       faults.raise(Fault.MEMORY_CORRUPT);
     }
     guard.watch();
@@ -129,21 +84,7 @@ public final class CleanerController implements Kept {
 
     sequence.tally();
     indications.show(outputs);
-    settle(outputs);
-  }
-
-  // Gives the time that was only counted to everything that keeps time.
-  private void catchUp() {
-    changesInMs = UNKNOWN;
-    if (stillMs == 0) {
-      return;
-    }
-    measured.catchUp(stillMs);
-    journal.advance(stillMs);
-    sequence.catchUp();
-    guard.catchUp();
-    indications.catchUp(stillMs);
-    stillMs = 0;
+    pulseWatchdog(outputs);
   }
 
   private void everySecond() {
@@ -151,11 +92,11 @@ public final class CleanerController implements Kept {
     sequence.everySecond();
   }
 
-  private void settle(Outputs outputs) {
+  private void pulseWatchdog(Outputs outputs) {
     if (flow.isInOrder()) {
       pulse = !pulse;
     } else {
-      guard.giveUp(outputs);
+      guard.switchOff(outputs);
     }
     outputs.watchdogPulse = pulse;
   }
@@ -170,7 +111,6 @@ public final class CleanerController implements Kept {
    * something happened last, which is right for a cycle that has just ended.
    */
   public CycleTally cycleTally() {
-    catchUp();
     return sequence.cycleTally();
   }
 
@@ -181,7 +121,7 @@ public final class CleanerController implements Kept {
 
   /** Time since the controller was made, ms. */
   public long uptimeMs() {
-    return journal.uptimeMs() + stillMs;
+    return journal.uptimeMs();
   }
 
   /** The stages that a scan goes through; for tests, that they are seen to be out of order. */
@@ -194,12 +134,12 @@ public final class CleanerController implements Kept {
     return measured;
   }
 
-  /** The number that the host has put down last, 0 before the first; it outlasts the power. */
+  /** The number that the host has recorded last, 0 before the first; it outlasts the power. */
   public int eventSequence() {
     return eventSequence;
   }
 
-  /** Puts down a number for the host: the sequence number of the event that it makes next. */
+  /** Records a number for the host: the sequence number of the event that it makes next. */
   public void eventSequence(int next) {
     eventSequence = next;
   }
@@ -219,7 +159,6 @@ public final class CleanerController implements Kept {
    * Bookkeeping that feeds no decision is left out.
    */
   public void capture(StateWords state) {
-    catchUp();
     state.beginCapture();
     carry(state);
   }
@@ -228,14 +167,12 @@ public final class CleanerController implements Kept {
    * Takes on a captured state.
    *
    * @param standing what stands on the pins now: the time of the next scan counts from its
-   *     millisecond counter, and its command is no news
+   *     millisecond counter, and its command is not new
    */
   public void restore(StateWords state, Inputs standing) {
     state.beginRestore();
     carry(state);
     measured.takeUp(standing);
-    stillMs = 0;
-    changesInMs = UNKNOWN;
   }
 
   private void carry(StateWords state) {
@@ -246,7 +183,7 @@ public final class CleanerController implements Kept {
     guard.carry(state);
     indications.carry(state);
     pulse = state.carry(pulse);
-    notKept = state.carry(notKept);
+    saveFailed = state.carry(saveFailed);
   }
 
   @Override
@@ -266,7 +203,6 @@ public final class CleanerController implements Kept {
 
   @Override
   public void keep(StateWords out) {
-    catchUp();
     keeping.noteKept();
     carryKept(out);
   }
@@ -274,22 +210,19 @@ public final class CleanerController implements Kept {
   @Override
   public void recall(StateWords in, int secondsOff) {
     carryKept(in);
-    sequence.wasOff(secondsOff);
+    sequence.afterPowerLoss(secondsOff);
     keeping.noteKept();
   }
 
   @Override
   public void recallFailed() {
     faults.raise(Fault.MEMORY_CORRUPT);
-    sequence.knowNothing();
+    sequence.assumeWorst();
   }
 
   @Override
   public void keepFailed() {
-    catchUp();
-    notKept = true;
-    // The next scan has to act on it, whether or not anything else is new in it.
-    guard.lookAnew();
+    saveFailed = true;
   }
 
   private void carryKept(StateWords kept) {

@@ -1,7 +1,6 @@
 package dev.tankwright.controller;
 
 import dev.tankwright.controller.board.DeviceProfile;
-import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Outputs;
 import dev.tankwright.controller.board.Panel;
 import dev.tankwright.controller.board.Phase;
@@ -26,10 +25,6 @@ final class Indications {
   private final int pauseBeepMs;
   private final int completeBeepMs;
   private Phase phase = Phase.SELF_TEST;
-  private boolean alarm;
-  private Panel shownOn;
-  private int dues;
-  private Fault worst;
 
   Indications(DeviceProfile profile, Sequence sequence, Measurements measured, FaultLatch faults) {
     refusalBeepMs = profile.beepMs(REFUSAL_BEEP_MS);
@@ -41,44 +36,31 @@ final class Indications {
   }
 
   void show(Outputs outputs) {
-    Panel panel = outputs.panel;
-    if (measured.hasChanged() || isNews(panel)) {
-      showAll(panel);
-    }
-    panel.remainingMs = sequence.remainingMs();
-    outputs.buzzer = buzzer.sound(alarm, measured.dtMs());
-  }
-
-  // What stands for long is written when it changes, or when the panel is another one.
-  private boolean isNews(Panel panel) {
-    return sequence.phase() != phase
-        || sequence.dues() != dues
-        || faults.worst() != worst
-        || panel != shownOn;
-  }
-
-  private void showAll(Panel panel) {
     if (sequence.phase() != phase) {
       enter(sequence.phase());
     }
     if (sequence.hasJustRefused()) {
       buzzer.beep(refusalBeepMs);
     }
-    shownOn = panel;
-    worst = faults.worst();
+    showAll(outputs.panel);
+    outputs.buzzer = buzzer.sound(phase == Phase.LOCKOUT, measured.dtMs());
+  }
+
+  private void showAll(Panel panel) {
     panel.phase = phase;
-    panel.fault = worst;
+    panel.fault = faults.worst();
     panel.refusal = sequence.refusal();
     panel.temperatureMilliC = measured.control().milliC();
     panel.temperatureValid = measured.control().isValid();
     panel.lidOpen = !measured.isLidClosed();
     panel.setpointMilliC = sequence.setpointMilliC();
+    panel.remainingMs = sequence.remainingMs();
     showDues(panel);
   }
 
   private void showDues(Panel panel) {
-    dues = sequence.dues();
-    panel.degasOwed = (dues & Dues.DEGAS_OWED) != 0;
+    int dues = sequence.dues();
+    panel.degassingRequired = (dues & Dues.DEGASSING_REQUIRED) != 0;
     panel.solutionDue = (dues & Dues.SOLUTION) != 0;
     panel.drainDue = (dues & Dues.DRAIN) != 0;
     panel.foilDue = (dues & Dues.FOIL) != 0;
@@ -87,7 +69,6 @@ final class Indications {
 
   private void enter(Phase entered) {
     phase = entered;
-    alarm = entered == Phase.LOCKOUT;
     if (entered == Phase.PAUSED) {
       buzzer.beep(pauseBeepMs);
     } else if (entered == Phase.COMPLETE) {
@@ -95,20 +76,8 @@ final class Indications {
     }
   }
 
-  /** Lets time pass in which nothing changes. */
-  void catchUp(int dtMs) {
-    buzzer.sound(alarm, dtMs);
-  }
-
-  /** In what time anything here changes by itself, ms. */
-  int changesInMs() {
-    return buzzer.endsInMs();
-  }
-
   void carry(StateWords state) {
     buzzer.carry(state);
     phase = Phase.of(state.carry(phase.ordinal()));
-    alarm = phase == Phase.LOCKOUT;
-    shownOn = null;
   }
 }

@@ -12,10 +12,10 @@ import dev.tankwright.controller.sequence.Sequence;
  */
 final class KeepingRule {
   /** How many words are kept. */
-  static final int WORDS = 60;
+  static final int WORDS = 59;
 
   /** Version of the layout of these words. */
-  static final int VERSION = 1;
+  static final int VERSION = 2;
 
   static final int PROGRESS_MS = 10_000;
   private static final int REST_MS = 600_000;

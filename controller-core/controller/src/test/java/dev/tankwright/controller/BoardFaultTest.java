@@ -55,7 +55,7 @@ class BoardFaultTest {
     rig.scan(10).expect(Phase.LOCKOUT).expectNothingDriven();
     assertEquals(Fault.MEMORY_CORRUPT, rig.outputs.panel.fault);
     assertTrue(rig.outputs.panel.solutionDue, "nobody knows how old the solution is");
-    assertTrue(rig.outputs.panel.degasOwed);
+    assertTrue(rig.outputs.panel.degassingRequired);
     rig.press(Command.RESET).advance(1_000).expect(Phase.STANDBY).expectNoFault();
     rig.press(Command.FRESH_SOLUTION).advance(10);
     assertFalse(rig.outputs.panel.solutionDue);

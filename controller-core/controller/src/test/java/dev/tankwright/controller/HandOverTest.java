@@ -71,7 +71,7 @@ class HandOverTest {
   @Test
   @DisplayName("the switching period of the proportional-integral regulation")
   void proportionalIntegral() {
-    DeviceProfile profile = ScanRig.PROFILE.with(Parameter.REGULATION, 1);
+    DeviceProfile profile = ScanRig.PROFILE.with(Parameter.CONTROL_MODE, 1);
     ScanRig rig = ScanRig.selfTested(profile).warm(39).start(ScanRig.SHORT);
     rig.advance(4_000).expectDriven(true, false, false).handOver().advance(500);
     rig.expectDriven(true, false, false).advance(1_500).expectNothingDriven();
@@ -87,16 +87,16 @@ class HandOverTest {
             .with(Parameter.SOLUTION_AGE_MAXIMUM, 100_000);
     ScanRig rig = ScanRig.in(Phase.COMPLETE, quick).press(Command.ACKNOWLEDGE).handOver();
     rig.scan(10);
-    assertFalse(rig.outputs.panel.degasOwed);
+    assertFalse(rig.outputs.panel.degassingRequired);
     rig.advance(40_000).handOver().advance(60_000);
     assertTrue(rig.outputs.panel.solutionDue, "aged");
-    assertFalse(rig.outputs.panel.degasOwed);
+    assertFalse(rig.outputs.panel.degassingRequired);
     rig.handOver().advance(20_000);
-    assertTrue(rig.outputs.panel.degasOwed, "rested");
+    assertTrue(rig.outputs.panel.degassingRequired, "rested");
 
     rig = ScanRig.in(Phase.COMPLETE).press(Command.ACKNOWLEDGE).level(false, false).advance(100);
     rig.handOver().level(true, true).advance(20);
-    assertTrue(rig.outputs.panel.degasOwed, "filled up again");
+    assertTrue(rig.outputs.panel.degassingRequired, "filled up again");
   }
 
   @Test

@@ -94,11 +94,11 @@ class PowerCutTest {
   @DisplayName("ages go on while the power is off: the solution's, and the rest since degassing")
   void agesGoOn() {
     ScanRig rig = ScanRig.in(Phase.COMPLETE).press(Command.ACKNOWLEDGE);
-    assertFalse(rig.outputs.panel.degasOwed);
+    assertFalse(rig.outputs.panel.degassingRequired);
     rig.cutPower(3 * 3_600).advance(1_000).expect(Phase.STANDBY);
-    assertFalse(rig.outputs.panel.degasOwed);
+    assertFalse(rig.outputs.panel.degassingRequired);
     rig.cutPower(2 * 3_600).advance(1_000);
-    assertTrue(rig.outputs.panel.degasOwed, "four hours of rest");
+    assertTrue(rig.outputs.panel.degassingRequired, "four hours of rest");
     assertFalse(rig.outputs.panel.solutionDue);
     rig.cutPower(3 * 3_600).advance(1_000);
     assertTrue(rig.outputs.panel.solutionDue, "eight hours of age");

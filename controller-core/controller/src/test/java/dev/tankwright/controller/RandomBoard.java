@@ -72,7 +72,7 @@ final class RandomBoard {
     Random random = new Random(~seed);
     DeviceProfile profile =
         DeviceProfile.sixLitre()
-            .with(Parameter.REGULATION, (int) (seed % 2))
+            .with(Parameter.CONTROL_MODE, (int) (seed % 2))
             .with(Parameter.EFFECT_TIME, seed % 4 < 2 ? 90_000 : 10_000)
             .with(Parameter.HEAT_UP_MAXIMUM, 20_000)
             .with(Parameter.JUMP_LIMIT, 20_000)

@@ -127,7 +127,7 @@ final class ScanInvariants {
     }
     require(phase != Phase.LOCKOUT || now == phase || command == Command.RESET, "lockout left");
     boolean grew = out.panel.remainingMs > remaining;
-    require(!grew || newCycle || out.panel.degasOwed, "remaining time grew");
+    require(!grew || newCycle || out.panel.degassingRequired, "remaining time grew");
     require(now.isInCycle() || out.panel.remainingMs == 0, "time remains outside a cycle");
     require(!out.ultrasoundEnable || now.isRunning(), "sounded outside a running phase");
     boolean keptWarm = out.panel.keepingWarm && (now == Phase.STANDBY || now == Phase.COMPLETE);

@@ -24,7 +24,7 @@ final class Temperatures {
   private final boolean sparse;
 
   Temperatures(DeviceProfile profile, Detail detail) {
-    int band = profile.get(Parameter.DEAD_BAND);
+    int band = profile.get(Parameter.HYSTERESIS);
     int limit = profile.get(Parameter.CUT_OFF_LIMIT);
     int released = limit - profile.get(Parameter.CUT_OFF_RELEASE);
     sparse = detail.isSparse();

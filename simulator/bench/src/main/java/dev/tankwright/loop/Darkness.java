@@ -32,7 +32,7 @@ final class Darkness {
     panel.temperatureValid = false;
     panel.setpointMilliC = 0;
     panel.remainingMs = 0;
-    panel.degasOwed = false;
+    panel.degassingRequired = false;
     panel.solutionDue = false;
     panel.drainDue = false;
     panel.foilDue = false;

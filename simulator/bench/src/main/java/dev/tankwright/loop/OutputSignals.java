@@ -20,7 +20,7 @@ final class OutputSignals {
       case BUZZER -> ClosedLoop.number(outputs.buzzer);
       case MEASURED_TEMPERATURE -> panel.temperatureMilliC / MILLI;
       case SETPOINT -> panel.setpointMilliC / MILLI;
-      case DEGAS_OWED -> ClosedLoop.number(panel.degasOwed);
+      case DEGAS_OWED -> ClosedLoop.number(panel.degassingRequired);
       case SOLUTION_DUE -> ClosedLoop.number(panel.solutionDue);
       case DRAIN_DUE -> ClosedLoop.number(panel.drainDue);
       case FOIL_CHECK_DUE -> ClosedLoop.number(panel.foilDue);

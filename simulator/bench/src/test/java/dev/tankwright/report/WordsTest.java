@@ -55,7 +55,7 @@ class WordsTest {
   void saysParametersInTheUnitsOfPeople() {
     assertEquals("70\u00A0\u00B0C", ParameterText.of(Parameter.CUT_OFF_LIMIT, 70_000));
     assertEquals("68.5\u00A0\u00B0C", ParameterText.of(Parameter.CUT_OFF_LIMIT, 68_500));
-    assertEquals("0.3\u00A0K", ParameterText.of(Parameter.DEAD_BAND, 300));
+    assertEquals("0.3\u00A0K", ParameterText.of(Parameter.HYSTERESIS, 300));
     assertEquals("50\u00A0ms", ParameterText.of(Parameter.DRY_TIME, 50));
     assertEquals("1.5\u00A0s", ParameterText.of(Parameter.PULSE_ON, 1_500));
     assertEquals("90\u00A0min", ParameterText.of(Parameter.HEAT_UP_MAXIMUM, 5_400_000));
@@ -63,6 +63,6 @@ class WordsTest {
     assertEquals("40\u00A0kHz", ParameterText.of(Parameter.DRIVE_FREQUENCY, 40_000));
     assertEquals("45.5\u00A0%", ParameterText.of(Parameter.CLEANING_LEVEL, 455));
     assertEquals("1385.055\u00A0\u03A9", ParameterText.of(Parameter.SENSOR_RANGE_HIGH, 1_385_055));
-    assertEquals("0", ParameterText.of(Parameter.REGULATION, 0));
+    assertEquals("0", ParameterText.of(Parameter.CONTROL_MODE, 0));
   }
 }

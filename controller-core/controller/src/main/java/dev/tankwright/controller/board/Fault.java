@@ -1,9 +1,10 @@
 package dev.tankwright.controller.board;
 
 /**
- * The faults, as data: the safety requirement each belongs to, how severe it is and what clears it.
- * The statement and the reaction time of every requirement stand in the safety table of the
- * documentation; the condition stands in the monitor of the same name.
+ * The faults, as data: the safety requirement each belongs to, how long its condition must last,
+ * how severe it is and what clears it. The statement and the reaction time of every requirement
+ * stand in the safety table of the documentation; the condition stands in the guard's table of
+ * monitors, or where the fault is raised.
  */
 public enum Fault {
   /** Start was commanded while the lid was not closed. */
@@ -13,43 +14,44 @@ public enum Fault {
   /** A cycle was started hotter than protein soil stands, with enzymatic chemistry. */
   PROTEIN_MAY_SET("SR-23", Severity.ADVISORY, ClearRule.ACKNOWLEDGE),
   /** The two lid contacts contradict each other. */
-  LID_CONTRADICTION("SR-02", Severity.LOCKOUT, ClearRule.RESET),
+  LID_CONTRADICTION("SR-02", Parameter.LID_CONTRADICTION_TIME, Severity.LOCKOUT, ClearRule.RESET),
   /** The second sensor reached the cut-off limit. */
-  OVER_TEMPERATURE("SR-03", Severity.CUT_OFF, ClearRule.RESET),
+  OVER_TEMPERATURE("SR-03", Parameter.CUT_OFF_TIME, Severity.CUT_OFF, ClearRule.RESET),
   /** The solution overshot its setpoint by more than regulation ever should. */
-  OVERSHOOT("SR-04", Severity.CUT_OFF, ClearRule.RESET),
+  OVERSHOOT("SR-04", Parameter.OVERSHOOT_TIME, Severity.CUT_OFF, ClearRule.RESET),
   /** The control sensor's circuit is open. */
-  CONTROL_SENSOR_OPEN("SR-05", Severity.CUT_OFF, ClearRule.RESET),
+  CONTROL_SENSOR_OPEN("SR-05", Parameter.SENSOR_FAULT_TIME, Severity.CUT_OFF, ClearRule.RESET),
   /** The control sensor's circuit is shorted. */
-  CONTROL_SENSOR_SHORT("SR-05", Severity.CUT_OFF, ClearRule.RESET),
+  CONTROL_SENSOR_SHORT("SR-05", Parameter.SENSOR_FAULT_TIME, Severity.CUT_OFF, ClearRule.RESET),
   /** The cut-off sensor's circuit is open. */
-  CUT_OFF_SENSOR_OPEN("SR-05", Severity.CUT_OFF, ClearRule.RESET),
+  CUT_OFF_SENSOR_OPEN("SR-05", Parameter.SENSOR_FAULT_TIME, Severity.CUT_OFF, ClearRule.RESET),
   /** The cut-off sensor's circuit is shorted. */
-  CUT_OFF_SENSOR_SHORT("SR-05", Severity.CUT_OFF, ClearRule.RESET),
+  CUT_OFF_SENSOR_SHORT("SR-05", Parameter.SENSOR_FAULT_TIME, Severity.CUT_OFF, ClearRule.RESET),
   /** The two sensors disagree. */
-  SENSORS_DISAGREE("SR-06", Severity.CUT_OFF, ClearRule.RESET),
+  SENSORS_DISAGREE("SR-06", Parameter.DISAGREE_TIME, Severity.CUT_OFF, ClearRule.RESET),
   /** The control sensor reads a change that no bath makes. */
   CONTROL_SENSOR_JUMP("SR-17", Severity.CUT_OFF, ClearRule.RESET),
   /** The cut-off sensor reads a change that no bath makes. */
   CUT_OFF_SENSOR_JUMP("SR-17", Severity.CUT_OFF, ClearRule.RESET),
   /** The control sensor stands still while the solution is heated. */
-  CONTROL_SENSOR_FROZEN("SR-19", Severity.CUT_OFF, ClearRule.RESET),
+  CONTROL_SENSOR_FROZEN("SR-19", Parameter.FROZEN_TIME, Severity.CUT_OFF, ClearRule.RESET),
   /** The cut-off sensor stands still while the solution is heated. */
-  CUT_OFF_SENSOR_FROZEN("SR-19", Severity.CUT_OFF, ClearRule.RESET),
+  CUT_OFF_SENSOR_FROZEN("SR-19", Parameter.FROZEN_TIME, Severity.CUT_OFF, ClearRule.RESET),
   /** Current flows through the heater though it is commanded off. */
-  HEATER_RELAY_WELDED("SR-07", Severity.CUT_OFF, ClearRule.SERVICE),
+  HEATER_RELAY_WELDED("SR-07", Parameter.WELDED_TIME, Severity.CUT_OFF, ClearRule.SERVICE),
   /** The heater is commanded on and no current flows. */
-  HEATER_WITHOUT_CURRENT("SR-08", Severity.LOCKOUT, ClearRule.RESET),
-  /** The tank ran below its minimum while heating or sounding. */
+  HEATER_WITHOUT_CURRENT("SR-08", Parameter.NO_CURRENT_TIME, Severity.LOCKOUT, ClearRule.RESET),
+  /** The tank ran below its minimum while heating or sonicating. */
   DRY_TANK("SR-09", Severity.CUT_OFF, ClearRule.RESET),
   /** The fill mark is wet while the minimum is dry. */
-  LEVEL_CONTRADICTION("SR-10", Severity.CUT_OFF, ClearRule.RESET),
+  LEVEL_CONTRADICTION(
+      "SR-10", Parameter.LEVEL_CONTRADICTION_TIME, Severity.CUT_OFF, ClearRule.RESET),
   /** The generator reports a fault of its own, or does not follow its enable. */
-  GENERATOR_FAULT("SR-11", Severity.LOCKOUT, ClearRule.RESET),
+  GENERATOR_FAULT("SR-11", Parameter.GENERATOR_TIME, Severity.LOCKOUT, ClearRule.RESET),
   /** The drain is open and the tank does not empty. */
-  DRAIN_BLOCKED("SR-12", Severity.LOCKOUT, ClearRule.RESET),
+  DRAIN_BLOCKED("SR-12", Parameter.DRAIN_MAXIMUM, Severity.LOCKOUT, ClearRule.RESET),
   /** The drain valve is not where it is commanded to be. */
-  VALVE_NOT_IN_PLACE("SR-13", Severity.LOCKOUT, ClearRule.RESET),
+  VALVE_NOT_IN_PLACE("SR-13", Parameter.VALVE_TIME, Severity.LOCKOUT, ClearRule.RESET),
   /** The millisecond counter stalled or jumped. */
   CLOCK_FAULT("SR-14", Severity.CUT_OFF, ClearRule.RESET),
   /** The stages of a scan did not follow each other as they must. */
@@ -59,7 +61,7 @@ public enum Fault {
   /** One cycle lost its power too often. */
   POWER_CUTS_REPEATED("SR-21", Severity.LOCKOUT, ClearRule.RESET),
   /** A key of the panel gives its command again and again. */
-  COMMAND_STUCK("SR-22", Severity.LOCKOUT, ClearRule.RESET),
+  COMMAND_STUCK("SR-22", Parameter.KEY_STUCK_TIME, Severity.LOCKOUT, ClearRule.RESET),
   /** The heater was on for its time and the solution did not warm. */
   HEATING_WITHOUT_EFFECT("SR-15", Severity.LOCKOUT, ClearRule.RESET),
   /** The solution did not reach its setpoint in the longest time allowed. */
@@ -68,11 +70,17 @@ public enum Fault {
   private static final Fault[] ALL = values();
 
   private final String requirement;
+  private final Parameter holdTime;
   private final Severity severity;
   private final ClearRule clearRule;
 
   Fault(String requirement, Severity severity, ClearRule clearRule) {
+    this(requirement, null, severity, clearRule);
+  }
+
+  Fault(String requirement, Parameter holdTime, Severity severity, ClearRule clearRule) {
     this.requirement = requirement;
+    this.holdTime = holdTime;
     this.severity = severity;
     this.clearRule = clearRule;
   }
@@ -90,6 +98,14 @@ public enum Fault {
   /** Id of the safety requirement, as in the safety table. */
   public String requirement() {
     return requirement;
+  }
+
+  /**
+   * How long the condition must last before the fault is latched; {@code null} where it is latched
+   * at once, or where whoever finds it keeps the time.
+   */
+  public Parameter holdTime() {
+    return holdTime;
   }
 
   /** What the fault does to the device. */

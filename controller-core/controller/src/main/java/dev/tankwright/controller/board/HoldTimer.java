@@ -6,9 +6,6 @@ package dev.tankwright.controller.board;
  * condition is first seen does not count: it cannot be known since when it holds.
  */
 public final class HoldTimer {
-  /** Time that never comes, ms. */
-  public static final int NEVER = Integer.MAX_VALUE;
-
   private static final int AT_REST = -1;
 
   private final int limitMs;
@@ -34,25 +31,13 @@ public final class HoldTimer {
    */
   public boolean run(boolean condition, int dtMs) {
     if (!condition) {
-      if (elapsedMs != AT_REST) {
-        reset();
-      }
+      reset();
       return false;
     }
     if (elapsedMs < limitMs) {
       elapsedMs = elapsedMs == AT_REST ? 0 : Math.min(limitMs, elapsedMs + dtMs);
     }
     return isExpired();
-  }
-
-  /** In what time it expires if nothing changes, ms; {@link #NEVER} at rest or once expired. */
-  public int expiresInMs() {
-    return elapsedMs == AT_REST || isExpired() ? NEVER : limitMs - elapsedMs;
-  }
-
-  /** True while the condition is there, for however long. */
-  public boolean isRunning() {
-    return elapsedMs != AT_REST;
   }
 
   /** True when the condition has lasted its limit. */

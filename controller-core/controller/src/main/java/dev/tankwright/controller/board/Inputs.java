@@ -58,12 +58,12 @@ public final class Inputs {
     return (pins & Pins.LID_BREAK) != 0;
   }
 
-  /** Sets the level contact at the minimum for heating and sounding, true when wet. */
+  /** Sets the level contact at the minimum for heating and ultrasound, true when wet. */
   public void minimumLevelWet(boolean on) {
     set(Pins.MINIMUM_WET, on);
   }
 
-  /** Tells the level contact at the minimum for heating and sounding, true when wet. */
+  /** Tells the level contact at the minimum for heating and ultrasound, true when wet. */
   public boolean minimumLevelWet() {
     return (pins & Pins.MINIMUM_WET) != 0;
   }

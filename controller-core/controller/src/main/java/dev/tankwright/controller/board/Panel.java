@@ -24,7 +24,7 @@ public final class Panel {
   public int remainingMs;
 
   /** True while the solution must be degassed before it cleans. */
-  public boolean degasOwed;
+  public boolean degassingRequired;
 
   /** True while the solution is older than it should be. */
   public boolean solutionDue;

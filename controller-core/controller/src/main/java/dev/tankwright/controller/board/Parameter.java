@@ -71,7 +71,7 @@ public enum Parameter {
   KEY_STUCK_TIME("key-stuck-time", Unit.MILLISECONDS, 5_000, 500, 60_000),
   /** Longest pause, after which the cycle is stopped. */
   PAUSE_MAXIMUM("pause-maximum", Unit.MILLISECONDS, 1_800_000, 10_000, 7_200_000),
-  /** Rest without ultrasound after which degassing is owed again. */
+  /** Rest without ultrasound after which degassing is required again. */
   REST_MAXIMUM("rest-maximum", Unit.MILLISECONDS, 14_400_000, 60_000, 86_400_000),
   /** Age of the solution from which on it is due for a change: eight hours of use. */
   SOLUTION_AGE_MAXIMUM("solution-age-maximum", Unit.MILLISECONDS, 28_800_000, 60_000, 86_400_000),
@@ -91,15 +91,15 @@ public enum Parameter {
   KEEP_WARM_MAXIMUM("keep-warm-maximum", Unit.MILLISECONDS, 7_200_000, 60_000, 28_800_000),
   /** How long everything must be in order before the self test is passed. */
   SELF_TEST_TIME("self-test-time", Unit.MILLISECONDS, 500, 100, 10_000),
-  /** Kind of heater regulation: 0 on and off with a dead band, 1 proportional-integral. */
-  REGULATION("regulation", Unit.NUMBER, 0, 0, 1),
-  /** Half width of the dead band around the setpoint. */
-  DEAD_BAND("dead-band", Unit.MILLI_KELVIN, 300, 100, 3_000),
+  /** Control mode of the heater: 0 on-off with hysteresis, 1 proportional-integral. */
+  CONTROL_MODE("control-mode", Unit.NUMBER, 0, 0, 1),
+  /** Half width of the hysteresis around the setpoint. */
+  HYSTERESIS("hysteresis", Unit.MILLI_KELVIN, 300, 100, 3_000),
   /** Proportional band: the deviation that asks for full power. */
   PROPORTIONAL_BAND("proportional-band", Unit.MILLI_KELVIN, 2_000, 500, 20_000),
-  /** Integral time of the proportional-integral regulation. */
+  /** Integral time of the proportional-integral control. */
   INTEGRAL_TIME("integral-time", Unit.MILLISECONDS, 1_200_000, 60_000, 7_200_000),
-  /** Period over which the proportional-integral regulation switches the heater once. */
+  /** Period over which the proportional-integral control switches the heater once. */
   SWITCHING_PERIOD("switching-period", Unit.MILLISECONDS, 10_000, 2_000, 60_000),
   /** Centre frequency of the generator. */
   DRIVE_FREQUENCY("drive-frequency", Unit.HERTZ, 40_000, 20_000, 200_000),

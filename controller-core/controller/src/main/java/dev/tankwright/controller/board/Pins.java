@@ -8,7 +8,7 @@ public final class Pins {
   /** The lid contact that opens its circuit when the lid is closed. */
   public static final int LID_BREAK = 1 << 1;
 
-  /** Level contact at the minimum for heating and sounding: set when wet. */
+  /** Level contact at the minimum for heating and ultrasound: set when wet. */
   public static final int MINIMUM_WET = 1 << 2;
 
   /** Level contact at the fill mark: set when wet. */

@@ -7,7 +7,7 @@ import java.util.Objects;
  *
  * @param programme what kind of cycle
  * @param setpointMilliC temperature at which the cycle runs, m°C; the profile bounds it
- * @param degasMs how long the solution is degassed when degassing is owed or is the programme's
+ * @param degasMs how long the solution is degassed when degassing is required or is the programme's
  *     purpose, ms, at least 1
  * @param cleanMs how long the load is cleaned, ms; 0 exactly when the programme only degasses
  * @param chemistry what is said of the chemistry in the tank

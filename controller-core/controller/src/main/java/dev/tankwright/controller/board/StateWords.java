@@ -31,11 +31,6 @@ public final class StateWords {
     restoring = true;
   }
 
-  /** True while words are given back: who derives anything from them does it then. */
-  public boolean isRestoring() {
-    return restoring;
-  }
-
   /** Captures the value and gives it back unchanged, or gives back the captured one. */
   public int carry(int value) {
     int index = at;

@@ -1,14 +1,10 @@
 package dev.tankwright.controller.drive;
 
-import dev.tankwright.controller.board.HoldTimer;
 import dev.tankwright.controller.board.StateWords;
 
 /** The buzzer: continuous while an alarm stands, else for as long as the last beep asked. */
 public final class Buzzer {
   private int leftMs;
-
-  // Whether a beep sounded in the last scan; one that has just ended is still to be taken away.
-  private boolean beeping;
 
   /** Asks for a beep of the given length, ms; a longer one that is under way goes on. */
   public void beep(int lengthMs) {
@@ -17,16 +13,9 @@ public final class Buzzer {
 
   /** Tells whether the buzzer sounds in this scan. */
   public boolean sound(boolean alarm, int dtMs) {
-    beeping = leftMs > 0;
-    if (beeping) {
-      leftMs = Math.max(0, leftMs - dtMs);
-    }
+    boolean beeping = leftMs > 0;
+    leftMs = Math.max(0, leftMs - dtMs);
     return alarm || beeping;
-  }
-
-  /** In what time a beep ends, ms. */
-  public int endsInMs() {
-    return leftMs == 0 && !beeping ? HoldTimer.NEVER : leftMs;
   }
 
   /** Captures or restores what outlasts a scan. */

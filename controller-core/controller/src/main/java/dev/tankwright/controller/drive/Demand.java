@@ -2,9 +2,6 @@ package dev.tankwright.controller.drive;
 
 /** What the sequence asks for, in the words of the process. A struct. */
 public final class Demand {
-  /** True until the drives have taken note of what is asked for. */
-  public boolean isNew;
-
   /** Temperature to hold, m°C; 0 when nothing is to be heated. */
   public int heatToMilliC;
 
@@ -15,7 +12,7 @@ public final class Demand {
   public boolean held;
 
   /** How to drive the ultrasound. */
-  public Sound sound = Sound.OFF;
+  public UltrasoundMode ultrasound = UltrasoundMode.OFF;
 
   /** Whether the tank is to be emptied. */
   public boolean drain;

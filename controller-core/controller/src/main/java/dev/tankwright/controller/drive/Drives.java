@@ -7,7 +7,7 @@ import dev.tankwright.controller.sensing.Measurements;
 
 /** Turns the demand of the sequence into what each actuator should do. */
 public final class Drives {
-  private final HeaterRegulator heater;
+  private final HeaterControl heater;
   private final UltrasoundDrive ultrasound;
   private final Wanted wanted = new Wanted();
   private final ProgramFlow flow;
@@ -15,7 +15,7 @@ public final class Drives {
   /** Makes the drives of a device, all at rest. */
   public Drives(DeviceProfile profile, ProgramFlow flow) {
     this.flow = flow;
-    heater = new HeaterRegulator(profile);
+    heater = new HeaterControl(profile);
     ultrasound = new UltrasoundDrive(profile);
   }
 
@@ -27,23 +27,10 @@ public final class Drives {
   /** Works out what is wanted in this scan. */
   public void shape(Demand demand, Measurements measurements) {
     int dtMs = measurements.dtMs();
-    if (heater.keepsTime() || demand.isNew || measurements.hasChanged()) {
-      wanted.heater = heater.regulate(demand.heatToMilliC, measurements.control(), dtMs);
-      wanted.drain = demand.drain;
-      demand.isNew = false;
-    }
-    ultrasound.shape(demand.sound, dtMs, wanted);
+    wanted.heater = heater.regulate(demand.heatToMilliC, measurements.control(), dtMs);
+    wanted.drain = demand.drain;
+    ultrasound.shape(demand.ultrasound, dtMs, wanted);
     flow.pass(ProgramFlow.SHAPED);
-  }
-
-  /** Lets time pass in which nothing changes but the frequency of a sweep. */
-  public void glide(Demand demand, int dtMs) {
-    ultrasound.shape(demand.sound, dtMs, wanted);
-  }
-
-  /** In what time anything is wanted otherwise by itself, ms; 0 where it may be at any time. */
-  public int changesInMs(Demand demand) {
-    return heater.keepsTime() || demand.isNew ? 0 : ultrasound.switchesInMs(demand.sound, wanted);
   }
 
   /** Captures or restores what outlasts a scan. */

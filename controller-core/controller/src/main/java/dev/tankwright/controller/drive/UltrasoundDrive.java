@@ -1,7 +1,6 @@
 package dev.tankwright.controller.drive;
 
 import dev.tankwright.controller.board.DeviceProfile;
-import dev.tankwright.controller.board.HoldTimer;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.StateWords;
 
@@ -23,9 +22,6 @@ final class UltrasoundDrive {
   private int pulseElapsedMs;
   private int sweepElapsedMs;
 
-  // True from the first scan of a drive to the one that ends it.
-  private boolean driving = true;
-
   UltrasoundDrive(DeviceProfile profile) {
     pulseOnMs = profile.get(Parameter.PULSE_ON);
     pulsePeriodMs = pulseOnMs + profile.get(Parameter.PULSE_OFF);
@@ -36,37 +32,25 @@ final class UltrasoundDrive {
     slope = ((2 * sweepHz) << SLOPE_BITS) / (sweepPeriodMs - sweepPeriodMs / 2);
   }
 
-  void shape(Sound sound, int dtMs, Wanted wanted) {
-    if (sound == Sound.PULSED) {
-      pulse(dtMs, wanted);
-    } else if (sound == Sound.SWEPT) {
-      sweep(dtMs, wanted);
-    } else if (driving) {
-      pulseElapsedMs = 0;
-      sweepElapsedMs = 0;
-      drive(false, 0, 0, wanted);
-      driving = false;
+  void shape(UltrasoundMode mode, int dtMs, Wanted wanted) {
+    switch (mode) {
+      case PULSED -> pulse(dtMs, wanted);
+      case SWEPT -> sweep(dtMs, wanted);
+      case OFF -> {
+        pulseElapsedMs = 0;
+        sweepElapsedMs = 0;
+        drive(false, 0, 0, wanted);
+      }
     }
-  }
-
-  /** In what time the drive is switched by itself, ms; a sweep switches nothing. */
-  int switchesInMs(Sound sound, Wanted wanted) {
-    if (sound != Sound.PULSED) {
-      return HoldTimer.NEVER;
-    }
-    boolean on = pulseElapsedMs < pulseOnMs;
-    return on == wanted.ultrasound ? (on ? pulseOnMs : pulsePeriodMs) - pulseElapsedMs : 0;
   }
 
   private void pulse(int dtMs, Wanted wanted) {
-    driving = true;
     boolean on = pulseElapsedMs < pulseOnMs;
     pulseElapsedMs = within(pulsePeriodMs, pulseElapsedMs + dtMs);
     drive(on, 1_000, centreHz, wanted);
   }
 
   private void sweep(int dtMs, Wanted wanted) {
-    driving = true;
     drive(true, levelPermille, centreHz + sweepOffsetHz(), wanted);
     sweepElapsedMs = within(sweepPeriodMs, sweepElapsedMs + dtMs);
   }
@@ -91,6 +75,5 @@ final class UltrasoundDrive {
   void carry(StateWords state) {
     pulseElapsedMs = state.carry(pulseElapsedMs);
     sweepElapsedMs = state.carry(sweepElapsedMs);
-    driving = true;
   }
 }

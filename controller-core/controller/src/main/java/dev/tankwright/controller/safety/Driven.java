@@ -19,11 +19,6 @@ final class Driven {
             | (drain ? DRAIN : 0);
   }
 
-  /** All of them in one word, which differs when any of them differs. */
-  int word() {
-    return word;
-  }
-
   boolean heater() {
     return (word & HEATER) != 0;
   }

@@ -1,7 +1,6 @@
 package dev.tankwright.controller.safety;
 
 import dev.tankwright.controller.board.DeviceProfile;
-import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.HoldTimer;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.StateWords;
@@ -11,16 +10,15 @@ import dev.tankwright.controller.board.StateWords;
  * level has been low is watched all the time, so that a drive which is wanted over a dry tank is
  * refused in that very scan.
  */
-final class DryTankMonitor extends Monitor {
+final class DryTankMonitor {
   private final HoldTimer low;
 
   DryTankMonitor(DeviceProfile profile) {
-    super(Fault.DRY_TANK, 0);
     low = new HoldTimer(profile.get(Parameter.DRY_TIME));
   }
 
-  @Override
-  boolean holds(Watch w) {
+  /** Takes note of this scan; true while the condition is there. */
+  boolean scan(Watch w) {
     return low.run(!w.measured.isMinimumWet(), w.dtMs()) && isInUse(w);
   }
 
@@ -28,23 +26,9 @@ final class DryTankMonitor extends Monitor {
     return w.driven.inUse() || w.wanted.heater || w.wanted.ultrasound;
   }
 
-  /** True while the level is low, for however long. */
-  boolean isLow() {
-    return low.isRunning();
-  }
-
-  /** In what time the tank counts as dry if nothing changes, ms. */
-  int dryInMs() {
-    return low.expiresInMs();
-  }
-
+  /** True when the level has been low for its time. */
   boolean isDry() {
     return low.isExpired();
-  }
-
-  @Override
-  boolean delaysReset(Watch w) {
-    return !w.measured.isMinimumWet();
   }
 
   void carry(StateWords state) {

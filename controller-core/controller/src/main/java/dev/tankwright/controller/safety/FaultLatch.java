@@ -18,8 +18,6 @@ public final class FaultLatch {
 
   private final FaultLog log;
   private int latched;
-  private boolean stopping;
-  private Fault worst;
 
   /** Makes a latch without faults that announces to the given log. */
   public FaultLatch(FaultLog log) {
@@ -37,14 +35,13 @@ public final class FaultLatch {
   public void raise(Fault fault) {
     if ((latched & fault.bit()) == 0) {
       latched |= fault.bit();
-      judge();
       log.raised(fault);
     }
   }
 
   /** True when a fault is latched that switches everything off. */
   public boolean isStopping() {
-    return stopping;
+    return (latched & STOPPING) != 0;
   }
 
   /** True when a fault is latched that opens the cut-off relay. */
@@ -72,23 +69,9 @@ public final class FaultLatch {
     clear(ON_RESET);
   }
 
-  // What a scan asks many times over is worked out when it changes.
-  private void judge() {
-    stopping = (latched & STOPPING) != 0;
-    int candidates = latched & CUT_OFF;
-    if (candidates == 0) {
-      candidates = latched & STOPPING;
-    }
-    if (candidates == 0) {
-      candidates = latched;
-    }
-    worst = candidates == 0 ? null : Fault.of(Integer.numberOfTrailingZeros(candidates));
-  }
-
   private void clear(int which) {
     int cleared = latched & which;
     latched &= ~which;
-    judge();
     while (cleared != 0) {
       log.cleared(Fault.of(Integer.numberOfTrailingZeros(cleared)));
       cleared &= cleared - 1;
@@ -100,7 +83,14 @@ public final class FaultLatch {
    * none.
    */
   public Fault worst() {
-    return worst;
+    int candidates = latched & CUT_OFF;
+    if (candidates == 0) {
+      candidates = latched & STOPPING;
+    }
+    if (candidates == 0) {
+      candidates = latched;
+    }
+    return candidates == 0 ? null : Fault.of(Integer.numberOfTrailingZeros(candidates));
   }
 
   /** The latched faults, one bit each by {@link Fault#bit()}. */
@@ -110,11 +100,7 @@ public final class FaultLatch {
 
   /** Captures or restores what outlasts a scan. */
   public void carry(StateWords state) {
-    int bits = state.carry(latched);
-    if (bits != latched) {
-      latched = bits;
-      judge();
-    }
+    latched = state.carry(latched);
   }
 
   private static int bits(Severity severity) {

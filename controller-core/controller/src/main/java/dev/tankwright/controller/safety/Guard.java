@@ -23,7 +23,7 @@ public final class Guard {
   private final Driven driven = new Driven();
   private final Watch watch;
   private boolean mayHeat;
-  private boolean maySound;
+  private boolean maySonicate;
   private boolean mayDrain;
   private boolean closesRelay;
 
@@ -49,24 +49,11 @@ public final class Guard {
     watch = new Watch(measured, demand, wanted, driven);
   }
 
-  /** Has everything looked at anew in the next scan, for what is asked for has changed. */
-  public void lookAnew() {
-    watch.forget();
-  }
-
-  /**
-   * Looks for what is wrong and latches it; works out anew what is permitted where it may differ.
-   */
+  /** Looks for what is wrong, latches it, and works out what is permitted. */
   public void watch() {
-    catchUp();
+    monitors.scan(watch, latch);
+    permit();
     flow.pass(ProgramFlow.WATCHED);
-  }
-
-  /** Lets time pass in which nothing changes: what was measured says how much. */
-  public void catchUp() {
-    if (monitors.scan(watch, latch)) {
-      permit();
-    }
   }
 
   private void permit() {
@@ -74,14 +61,9 @@ public final class Guard {
     boolean healthy = mains && !latch.isStopping();
     boolean filled = healthy && !monitors.isDry() && measured.isDrainShut() && !driven.drain();
     mayHeat = filled && measured.control().isValid() && measured.cutOff().isValid();
-    maySound = filled && measured.isLidClosed();
+    maySonicate = filled && measured.isLidClosed();
     mayDrain = healthy;
     closesRelay = mains && !latch.isCutOff();
-  }
-
-  /** In what time anything may be found if nothing changes, ms; 0 while something is news. */
-  public int changesInMs() {
-    return monitors.changesInMs(watch);
   }
 
   /** True when the cause of a latched fault that switches everything off is there in this scan. */
@@ -92,25 +74,24 @@ public final class Guard {
   /** Drives the pins: every one is wanted AND permitted. */
   public void drive(Outputs outputs) {
     boolean heats = wanted.heater && mayHeat;
-    boolean sounds = wanted.ultrasound && maySound;
-    boolean drains = wanted.drain && mayDrain && !heats && !sounds;
-    driven.set(heats, closesRelay, sounds, drains);
+    boolean sonicates = wanted.ultrasound && maySonicate;
+    boolean drains = wanted.drain && mayDrain && !heats && !sonicates;
+    driven.set(heats, closesRelay, sonicates, drains);
     outputs.heaterRelay = heats;
     outputs.cutOffRelay = closesRelay;
-    outputs.ultrasoundEnable = sounds;
-    outputs.drivePermille = sounds ? wanted.drivePermille : 0;
-    outputs.driveFrequencyHz = sounds ? wanted.driveFrequencyHz : 0;
+    outputs.ultrasoundEnable = sonicates;
+    outputs.drivePermille = sonicates ? wanted.drivePermille : 0;
+    outputs.driveFrequencyHz = sonicates ? wanted.driveFrequencyHz : 0;
     outputs.drainValveOpen = drains;
     flow.pass(ProgramFlow.DRIVEN);
   }
 
   /**
-   * Gives up: the stages of this scan were not in order, so that nothing they have found is to be
-   * relied on. Everything is switched off at once.
+   * Switches everything off at once: the stages of this scan were out of order, so nothing they
+   * found can be relied on.
    */
-  public void giveUp(Outputs outputs) {
+  public void switchOff(Outputs outputs) {
     latch.raise(Fault.PROGRAM_FLOW);
-    lookAnew();
     driven.set(false, false, false, false);
     outputs.heaterRelay = false;
     outputs.cutOffRelay = false;
@@ -121,13 +102,8 @@ public final class Guard {
   }
 
   /** True while the ultrasound is driven. */
-  public boolean isSounding() {
+  public boolean isSonicating() {
     return driven.ultrasound();
-  }
-
-  /** All drives in one word, which differs when any of them differs. */
-  public int drives() {
-    return driven.word();
   }
 
   /** True while the heater is driven. */
@@ -139,8 +115,5 @@ public final class Guard {
   public void carry(StateWords state) {
     monitors.carry(state);
     driven.carry(state);
-    if (state.isRestoring()) {
-      watch.forget();
-    }
   }
 }

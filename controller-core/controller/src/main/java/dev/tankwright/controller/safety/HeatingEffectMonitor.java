@@ -1,8 +1,6 @@
 package dev.tankwright.controller.safety;
 
 import dev.tankwright.controller.board.DeviceProfile;
-import dev.tankwright.controller.board.Fault;
-import dev.tankwright.controller.board.HoldTimer;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.sensing.Channel;
@@ -12,7 +10,7 @@ import dev.tankwright.controller.sensing.Channel;
  * While heating up, the stretch outlasts short breaks of the heater; at the setpoint, where
  * regulation switches to and fro, each time that it is on counts by itself.
  */
-final class HeatingEffectMonitor extends Monitor {
+final class HeatingEffectMonitor {
   private final Channel control;
   private final int effectTimeMs;
   private final int riseMilliK;
@@ -20,16 +18,15 @@ final class HeatingEffectMonitor extends Monitor {
   private int fromMilliC;
 
   HeatingEffectMonitor(Channel control, DeviceProfile profile) {
-    super(Fault.HEATING_WITHOUT_EFFECT, 0);
     this.control = control;
     effectTimeMs = profile.get(Parameter.EFFECT_TIME);
     riseMilliK = profile.get(Parameter.EFFECT_RISE);
   }
 
-  @Override
-  boolean holds(Watch w) {
+  /** Takes note of this scan; true while the condition is there. */
+  boolean scan(Watch w) {
     if (!w.driven.heater()) {
-      if (onMs != 0 && !w.demand.heatingUp) {
+      if (!w.demand.heatingUp) {
         forget();
       }
       return false;
@@ -50,17 +47,6 @@ final class HeatingEffectMonitor extends Monitor {
   private void forget() {
     onMs = 0;
     fromMilliC = 0;
-  }
-
-  /** In what time the effect is judged next, ms. */
-  int judgesInMs(Watch w) {
-    return w.driven.heater() ? effectTimeMs - onMs : HoldTimer.NEVER;
-  }
-
-  // In lockout nothing is heated.
-  @Override
-  boolean delaysReset(Watch w) {
-    return false;
   }
 
   void carry(StateWords state) {

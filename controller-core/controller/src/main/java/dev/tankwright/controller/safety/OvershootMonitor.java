@@ -1,7 +1,6 @@
 package dev.tankwright.controller.safety;
 
 import dev.tankwright.controller.board.DeviceProfile;
-import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.sensing.Channel;
@@ -12,7 +11,7 @@ import dev.tankwright.controller.sensing.Channel;
  * overshot anything. A reset waits until the solution is no longer above what was the limit, though
  * the setpoint went with the cycle.
  */
-final class OvershootMonitor extends Monitor {
+final class OvershootMonitor {
   private final Channel control;
   private final int limitMilliK;
   private int heatToMilliC;
@@ -20,13 +19,12 @@ final class OvershootMonitor extends Monitor {
   private boolean wasBelow;
 
   OvershootMonitor(Channel control, DeviceProfile profile) {
-    super(Fault.OVERSHOOT, profile.get(Parameter.OVERSHOOT_TIME));
     this.control = control;
     limitMilliK = profile.get(Parameter.OVERSHOOT_LIMIT);
   }
 
-  @Override
-  boolean holds(Watch w) {
+  /** Takes note of this scan; true while the condition is there. */
+  boolean scan(Watch w) {
     if (w.demand.heatToMilliC != heatToMilliC) {
       takeUp(w.demand.heatToMilliC);
     }
@@ -39,18 +37,14 @@ final class OvershootMonitor extends Monitor {
     return false;
   }
 
-  @Override
-  boolean delaysReset(Watch w) {
-    return isAbove();
-  }
-
   private void takeUp(int setpointMilliC) {
     heatToMilliC = setpointMilliC;
     wasBelow = false;
     limitMilliC = setpointMilliC == 0 ? limitMilliC : setpointMilliC + limitMilliK;
   }
 
-  private boolean isAbove() {
+  /** True while the solution is above what is or was the limit. */
+  boolean isAbove() {
     return control.milliC() > limitMilliC && control.isValid();
   }
 

@@ -1,7 +1,6 @@
 package dev.tankwright.controller.safety;
 
 import dev.tankwright.controller.board.DeviceProfile;
-import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.sensing.Channel;
@@ -10,7 +9,7 @@ import dev.tankwright.controller.sensing.Channel;
  * While the heater is on, a sensor reads the very same value while the other one moves: it stands
  * still. Two sensors that stand still together are found by {@link HeatingEffectMonitor}.
  */
-final class SensorFrozenMonitor extends Monitor {
+final class SensorFrozenMonitor {
   private static final int UNKNOWN = Integer.MIN_VALUE;
 
   private final Channel own;
@@ -19,17 +18,17 @@ final class SensorFrozenMonitor extends Monitor {
   private int ownMilliC = UNKNOWN;
   private int otherFromMilliC = UNKNOWN;
 
-  SensorFrozenMonitor(Fault fault, Channel own, Channel other, DeviceProfile profile) {
-    super(fault, profile.get(Parameter.FROZEN_TIME));
+  SensorFrozenMonitor(Channel own, Channel other, DeviceProfile profile) {
     this.own = own;
     this.other = other;
     moveMilliK = profile.get(Parameter.FROZEN_MOVE);
   }
 
-  @Override
-  boolean holds(Watch w) {
+  /** Takes note of this scan; true while the condition is there. */
+  boolean scan(Watch w) {
     if (!w.driven.heater() || !own.isValid() || !other.isValid()) {
-      forget();
+      ownMilliC = UNKNOWN;
+      otherFromMilliC = UNKNOWN;
       return false;
     }
     if (own.milliC() != ownMilliC) {
@@ -37,19 +36,6 @@ final class SensorFrozenMonitor extends Monitor {
       otherFromMilliC = other.milliC();
     }
     return Math.abs(other.milliC() - otherFromMilliC) >= moveMilliK;
-  }
-
-  private void forget() {
-    if (ownMilliC != UNKNOWN) {
-      ownMilliC = UNKNOWN;
-      otherFromMilliC = UNKNOWN;
-    }
-  }
-
-  // In lockout nothing is heated, so that nothing has to move.
-  @Override
-  boolean delaysReset(Watch w) {
-    return false;
   }
 
   void carry(StateWords state) {

@@ -1,7 +1,6 @@
 package dev.tankwright.controller.safety;
 
 import dev.tankwright.controller.board.DeviceProfile;
-import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.sensing.Channel;
@@ -10,15 +9,14 @@ import dev.tankwright.controller.sensing.Channel;
  * A sensor reads a change that no bath makes: more than its limit within one window of time. What
  * is read when a broken circuit closes again is taken as it is.
  */
-final class SensorJumpMonitor extends Monitor {
+final class SensorJumpMonitor {
   private static final int UNKNOWN = Integer.MIN_VALUE;
 
   private final Channel channel;
   private final int limitMilliK;
   private int fromMilliC = UNKNOWN;
 
-  SensorJumpMonitor(Fault fault, Channel channel, DeviceProfile profile) {
-    super(fault, 0);
+  SensorJumpMonitor(Channel channel, DeviceProfile profile) {
     this.channel = channel;
     limitMilliK = profile.get(Parameter.JUMP_LIMIT);
   }
@@ -28,8 +26,8 @@ final class SensorJumpMonitor extends Monitor {
     fromMilliC = channel.isValid() ? channel.milliC() : UNKNOWN;
   }
 
-  @Override
-  boolean holds(Watch w) {
+  /** Takes note of this scan; true while the condition is there. */
+  boolean scan() {
     if (fromMilliC == UNKNOWN || !channel.isValid()) {
       beginWindow();
       return false;
@@ -37,13 +35,11 @@ final class SensorJumpMonitor extends Monitor {
     return isFar();
   }
 
-  @Override
-  boolean delaysReset(Watch w) {
-    return fromMilliC != UNKNOWN && channel.isValid() && isFar();
-  }
-
-  private boolean isFar() {
-    return Math.abs(channel.milliC() - fromMilliC) > limitMilliK;
+  /** True while the reading is farther from the start of the window than it may be. */
+  boolean isFar() {
+    return fromMilliC != UNKNOWN
+        && channel.isValid()
+        && Math.abs(channel.milliC() - fromMilliC) > limitMilliK;
   }
 
   void carry(StateWords state) {

@@ -2,7 +2,6 @@ package dev.tankwright.controller.safety;
 
 import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.DeviceProfile;
-import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.StateWords;
 
@@ -10,19 +9,18 @@ import dev.tankwright.controller.board.StateWords;
  * The same command comes again and again, faster than a hand gives it: a key is stuck. A reset
  * waits until it has been silent for a while, so that a stuck reset key resets nothing.
  */
-final class StuckCommandMonitor extends Monitor {
+final class StuckCommandMonitor {
   private final int gapMs;
   private Command last = Command.NONE;
   private int sinceMs;
   private boolean repeated;
 
   StuckCommandMonitor(DeviceProfile profile) {
-    super(Fault.COMMAND_STUCK, profile.get(Parameter.KEY_STUCK_TIME));
     gapMs = profile.get(Parameter.KEY_GAP);
   }
 
-  @Override
-  boolean holds(Watch w) {
+  /** Takes note of this scan; true while the condition is there. */
+  boolean scan(Watch w) {
     if (w.measured.keys().isPressed()) {
       repeated = w.measured.keys().command() == last;
       last = w.measured.keys().command();
@@ -45,11 +43,6 @@ final class StuckCommandMonitor extends Monitor {
       repeated = false;
       last = Command.NONE;
     }
-  }
-
-  @Override
-  boolean delaysReset(Watch w) {
-    return isListening();
   }
 
   void carry(StateWords state) {

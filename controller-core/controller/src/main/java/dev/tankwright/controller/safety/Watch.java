@@ -2,20 +2,29 @@ package dev.tankwright.controller.safety;
 
 import dev.tankwright.controller.drive.Demand;
 import dev.tankwright.controller.drive.Wanted;
+import dev.tankwright.controller.sensing.Channel;
 import dev.tankwright.controller.sensing.Measurements;
 
-/** What the monitors look at. */
+/** What the monitors look at. A struct. */
 final class Watch {
-  private static final int NONE = -1;
-
   final Measurements measured;
+
+  /** The sensor that regulation uses. */
+  final Channel control;
+
+  /** The second, independent sensor. */
+  final Channel cutOff;
+
   final Demand demand;
   final Wanted wanted;
+
+  /** What the scan before drove. */
   final Driven driven;
-  private int lastDriven = NONE;
 
   Watch(Measurements measured, Demand demand, Wanted wanted, Driven driven) {
     this.measured = measured;
+    this.control = measured.control();
+    this.cutOff = measured.cutOff();
     this.demand = demand;
     this.wanted = wanted;
     this.driven = driven;
@@ -23,28 +32,5 @@ final class Watch {
 
   int dtMs() {
     return measured.dtMs();
-  }
-
-  /**
-   * True when anything differs from the scan before on which a condition can depend that keeps no
-   * time: a pin, a reading, a drive, or what is asked for.
-   */
-  boolean hasNews() {
-    return measured.hasChanged() || hasDrivenNews();
-  }
-
-  /** True when a drive, or what is asked for, differs from what was looked at last. */
-  boolean hasDrivenNews() {
-    return driven.word() != lastDriven;
-  }
-
-  /** What was news is looked at now. */
-  void takeNews() {
-    lastDriven = driven.word();
-  }
-
-  /** Everything is news in the next scan. */
-  void forget() {
-    lastDriven = NONE;
   }
 }

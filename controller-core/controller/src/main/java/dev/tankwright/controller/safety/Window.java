@@ -23,11 +23,6 @@ final class Window {
     return true;
   }
 
-  /** In what time it ends, ms. */
-  int endsInMs() {
-    return lengthMs - elapsedMs;
-  }
-
   void carry(StateWords state) {
     elapsedMs = state.carry(elapsedMs);
   }

@@ -25,21 +25,19 @@ public final class Channel {
     read(lastCounts);
   }
 
-  /** Takes the reading and tells whether it is another one; the same one means what it meant. */
-  boolean sense(int counts) {
-    if (isSame(counts)) {
-      return false;
+  /** Takes the reading of this scan. */
+  void sense(int counts) {
+    if (!isSame(counts)) {
+      lastCounts = counts;
+      read(counts);
     }
-    lastCounts = counts;
-    read(counts);
-    return true;
   }
 
   /**
    * True when the reading means what the last one taken means: a reading that flickers by one count
    * about it is noise, some 0.04 K. At the ends of the range every count tells.
    */
-  boolean isSame(int counts) {
+  private boolean isSame(int counts) {
     int step = counts - lastCounts;
     return step == 0 || ((step == 1 || step == -1) && valid && isValid(counts));
   }

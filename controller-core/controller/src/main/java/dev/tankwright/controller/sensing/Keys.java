@@ -14,16 +14,9 @@ public final class Keys {
   private Command command = Command.NONE;
 
   void sense(Inputs inputs) {
-    if (inputs.commandSequence == lastSequence) {
-      if (pressed) {
-        pressed = false;
-        command = Command.NONE;
-      }
-      return;
-    }
-    pressed = true;
-    command = inputs.command == null ? Command.NONE : inputs.command;
-    takeUp(inputs);
+    pressed = inputs.commandSequence != lastSequence;
+    command = pressed && inputs.command != null ? inputs.command : Command.NONE;
+    lastSequence = inputs.commandSequence;
   }
 
   /** The command that is new in this scan; {@link Command#NONE} when there is none. */
@@ -36,12 +29,7 @@ public final class Keys {
     return pressed;
   }
 
-  /** True when the given number announces nothing and nothing was announced just before. */
-  boolean isSilent(int commandSequence) {
-    return commandSequence == lastSequence && !pressed;
-  }
-
-  /** What stands on the pins now is no news. */
+  /** What stands on the pins now is not new. */
   void takeUp(Inputs standing) {
     lastSequence = standing.commandSequence;
   }

@@ -21,11 +21,6 @@ final class Lid {
     return closing.run(bothSayClosed, dtMs);
   }
 
-  /** In what time the lid begins to count as closed if nothing changes, ms. */
-  int changesInMs() {
-    return closing.expiresInMs();
-  }
-
   void carry(StateWords state) {
     closing.carry(state);
   }

@@ -10,7 +10,6 @@ import dev.tankwright.controller.board.StateWords;
 public final class Measurements {
   private static final int LID = Pins.LID_MAKE | Pins.LID_BREAK;
   private static final int DRAIN = Pins.DRAIN_OPEN | Pins.DRAIN_CLOSED;
-  private static final int NONE = -1;
 
   private final ProgramFlow flow;
   private final TemperatureTable table;
@@ -19,8 +18,7 @@ public final class Measurements {
   private final Channel cutOff;
   private final Lid lid;
   private final Keys keys = new Keys();
-  private int pins = NONE;
-  private boolean changed;
+  private int pins;
   private int dtMs;
   private boolean lidClosed;
   private boolean begun;
@@ -42,56 +40,11 @@ public final class Measurements {
     }
     dtMs = clock.sense(inputs.millis);
     keys.sense(inputs);
-    int now = inputs.pins();
-    boolean first = control.sense(inputs.controlSensorCounts);
-    boolean second = cutOff.sense(inputs.cutOffSensorCounts);
-    boolean closed = lid.isClosed((now & LID) == Pins.LID_MAKE, dtMs);
-    changed = first || second || now != pins || closed != lidClosed || isUnusual();
-    pins = now;
-    lidClosed = closed;
+    pins = inputs.pins();
+    control.sense(inputs.controlSensorCounts);
+    cutOff.sense(inputs.cutOffSensorCounts);
+    lidClosed = lid.isClosed((pins & LID) == Pins.LID_MAKE, dtMs);
     flow.pass(ProgramFlow.SENSED);
-  }
-
-  /**
-   * The time since the previous scan, ms, if nothing but time has passed: every pin, reading and
-   * command stands as it stood, and the counter has made a step that it may make. 0 otherwise.
-   */
-  public int stillStepMs(Inputs inputs) {
-    boolean same =
-        inputs.pins() == pins
-            && control.isSame(inputs.controlSensorCounts)
-            && cutOff.isSame(inputs.cutOffSensorCounts)
-            && keys.isSilent(inputs.commandSequence);
-    return same ? clock.goodStepMs(inputs.millis) : 0;
-  }
-
-  /** Lets that time pass, and nothing else. */
-  public void passStill(int stepMs) {
-    clock.pass(stepMs);
-  }
-
-  /** Measures what passed still, in one: nothing has changed, and so much time has gone by. */
-  public void catchUp(int ms) {
-    dtMs = ms;
-    changed = false;
-    lid.isClosed((pins & LID) == Pins.LID_MAKE, ms);
-  }
-
-  /** In what time anything here changes by itself, ms. */
-  public int changesInMs() {
-    return lid.changesInMs();
-  }
-
-  private boolean isUnusual() {
-    return keys.isPressed() || clock.isAstray();
-  }
-
-  /**
-   * True when anything differs from the scan before but for the time: a contact, a feedback, a
-   * reading, whether the lid counts as closed, a command, or a counter that has gone astray.
-   */
-  public boolean hasChanged() {
-    return changed;
   }
 
   /** Time between scans. */
@@ -194,13 +147,12 @@ public final class Measurements {
   }
 
   /**
-   * Takes up what stands on the pins at power-up or after a restore: time counts from it, its
-   * command is no news, and all else is.
+   * Takes up what stands on the pins at power-up or after a restore: time counts from it, and its
+   * command is not new.
    */
   public void takeUp(Inputs standing) {
     clock.takeUp(standing.millis);
     keys.takeUp(standing);
-    pins = NONE;
     begun = true;
   }
 }

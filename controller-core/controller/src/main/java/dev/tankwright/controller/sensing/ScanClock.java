@@ -17,9 +17,6 @@ public final class ScanClock {
   private int stalledScans;
   private boolean jumped;
 
-  // True while a step of the counter was none, or none that can be.
-  private boolean astray;
-
   ScanClock(DeviceProfile profile) {
     scanMaximumMs = profile.get(Parameter.SCAN_MAXIMUM);
     stallScans = profile.get(Parameter.STALL_SCANS);
@@ -30,35 +27,12 @@ public final class ScanClock {
     int step = millis - lastMillis;
     lastMillis = millis;
     if (step > 0 && step <= scanMaximumMs) {
-      if (astray) {
-        settle();
-      }
+      stalledScans = 0;
+      jumped = false;
       return step;
     }
-    return suspect(step);
-  }
-
-  /** The step since the last scan if it may be believed, ms; else 0. */
-  int goodStepMs(int millis) {
-    int step = millis - lastMillis;
-    return step > 0 && step <= scanMaximumMs && !astray ? step : 0;
-  }
-
-  /** Takes a step that may be believed. */
-  void pass(int stepMs) {
-    lastMillis += stepMs;
-  }
-
-  private void settle() {
-    stalledScans = 0;
-    jumped = false;
-    astray = false;
-  }
-
-  private int suspect(int step) {
     jumped = step != 0;
     stalledScans = jumped ? 0 : Math.min(stallScans, stalledScans + 1);
-    astray = true;
     return jumped ? scanMaximumMs : 0;
   }
 
@@ -73,14 +47,13 @@ public final class ScanClock {
   }
 
   /** True when the counter cannot be trusted in this scan. */
-  public boolean isAstray() {
-    return astray && (jumped || isStalled());
+  public boolean isFaulty() {
+    return jumped || isStalled();
   }
 
   void carry(StateWords state) {
     stalledScans = state.carry(stalledScans);
     jumped = state.carry(jumped);
-    astray = jumped || stalledScans > 0;
   }
 
   /** The next scan counts from what stands on the counter now. */

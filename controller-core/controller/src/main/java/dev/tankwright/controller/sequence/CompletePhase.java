@@ -6,8 +6,9 @@ import dev.tankwright.controller.board.NoticeKind;
 import dev.tankwright.controller.board.Refusal;
 
 /** Stays until the operator has taken note; after a foil check, with what was seen on the foil. */
-final class CompletePhase {
-  Trigger decide(Situation s) {
+final class CompletePhase implements PhaseLogic {
+  @Override
+  public Trigger decide(Situation s) {
     if (!s.takes(Command.ACKNOWLEDGE)) {
       return Trigger.NONE;
     }

@@ -36,13 +36,6 @@ public final class CycleTally {
   private int maximumMilliC;
   private long sumMilliCMs;
   private long measuredMs;
-  private Phase stretchPhase = Phase.STANDBY;
-  private int stretchDrives;
-  private boolean stretchSounding;
-  private boolean stretchHeating;
-  private boolean stretchMeasured;
-  private int stretchMilliC;
-  private long stretchMs;
 
   CycleTally(DeviceProfile profile, Measurements measured, Guard guard) {
     heaterWatts = profile.get(Parameter.HEATER_POWER);
@@ -68,8 +61,6 @@ public final class CycleTally {
     maximumMilliC = Integer.MIN_VALUE;
     sumMilliCMs = 0;
     measuredMs = 0;
-    stretchMs = 0;
-    stretchMeasured = false;
   }
 
   /** The next cycle's number follows the given one. */
@@ -86,46 +77,32 @@ public final class CycleTally {
   }
 
   /**
-   * Takes note of one scan of a cycle. Scans of the same phase with the same drives and readings
-   * make one stretch, which is added up when it ends: most scans add to the stretch alone.
+   * Takes note of one scan of a cycle.
    *
    * @param faults latched faults, one bit each
    */
   void scan(Phase phase, int faults) {
-    if (phase != stretchPhase || guard.drives() != stretchDrives || measured.hasChanged()) {
-      beginStretch(phase);
+    int dtMs = measured.dtMs();
+    faultBits |= faults;
+    phaseMs[phase.ordinal()] += dtMs;
+    ultrasoundMs += guard.isSonicating() ? dtMs : 0;
+    heaterMs += guard.isHeating() ? dtMs : 0;
+    if (phase == Phase.CLEANING || phase == Phase.DEGASSING) {
+      temperature(measured.control(), dtMs);
     }
-    if (faults != 0) {
-      faultBits |= faults;
-    }
-    stretchMs += measured.dtMs();
   }
 
-  private void beginStretch(Phase phase) {
-    endStretch();
-    Channel control = measured.control();
-    stretchPhase = phase;
-    stretchDrives = guard.drives();
-    stretchSounding = guard.isSounding();
-    stretchHeating = guard.isHeating();
-    stretchMeasured = control.isValid() && (phase == Phase.CLEANING || phase == Phase.DEGASSING);
-    stretchMilliC = control.milliC();
-  }
-
-  private void endStretch() {
-    phaseMs[stretchPhase.ordinal()] += stretchMs;
-    ultrasoundMs += stretchSounding ? stretchMs : 0;
-    heaterMs += stretchHeating ? stretchMs : 0;
-    if (stretchMeasured && stretchMs > 0) {
-      minimumMilliC = Math.min(minimumMilliC, stretchMilliC);
-      maximumMilliC = Math.max(maximumMilliC, stretchMilliC);
-      sumMilliCMs += stretchMilliC * stretchMs;
-      measuredMs += stretchMs;
+  private void temperature(Channel control, int dtMs) {
+    if (!control.isValid() || dtMs == 0) {
+      return;
     }
-    stretchMs = 0;
+    minimumMilliC = Math.min(minimumMilliC, control.milliC());
+    maximumMilliC = Math.max(maximumMilliC, control.milliC());
+    sumMilliCMs += (long) control.milliC() * dtMs;
+    measuredMs += dtMs;
   }
 
-  /** Takes note of the faults that ended the cycle; who reads a time then ends its last stretch. */
+  /** Takes note of the faults that ended the cycle. */
   void endedBy(int faults) {
     faultBits |= faults;
   }
@@ -167,19 +144,16 @@ public final class CycleTally {
 
   /** Time spent in a phase, ms. */
   public long phaseMs(Phase phase) {
-    endStretch();
     return phaseMs[phase.ordinal()];
   }
 
   /** Time for which the ultrasound was driven, ms. */
   public long ultrasoundMs() {
-    endStretch();
     return ultrasoundMs;
   }
 
   /** Time for which the heater was on, ms. */
   public long heaterMs() {
-    endStretch();
     return heaterMs;
   }
 
@@ -188,19 +162,16 @@ public final class CycleTally {
    * there are temperatures to tell.
    */
   public boolean hasTemperatures() {
-    endStretch();
     return measuredMs > 0;
   }
 
   /** Lowest temperature while degassing and cleaning, m°C; see {@link #hasTemperatures()}. */
   public int minimumMilliC() {
-    endStretch();
     return minimumMilliC;
   }
 
   /** Highest temperature while degassing and cleaning, m°C; see {@link #hasTemperatures()}. */
   public int maximumMilliC() {
-    endStretch();
     return maximumMilliC;
   }
 
@@ -208,7 +179,6 @@ public final class CycleTally {
    * Mean temperature over the time of degassing and cleaning, m°C; see {@link #hasTemperatures()}.
    */
   public int meanMilliC() {
-    endStretch();
     return (int) (sumMilliCMs / Math.max(1, measuredMs));
   }
 
@@ -217,13 +187,11 @@ public final class CycleTally {
    * and full drive.
    */
   public long energyMilliWattHours() {
-    endStretch();
     return (heaterMs * heaterWatts + ultrasoundMs * ultrasoundWatts) / MS_PER_HOUR_BY_THOUSAND;
   }
 
   /** Gives or takes what outlasts a loss of power. */
   void keep(StateWords kept, long uptimeMs) {
-    endStretch();
     number = kept.carry(number);
     programme = Programme.of(kept.carry(programme.ordinal()));
     setpointMilliC = kept.carry(setpointMilliC);
@@ -243,7 +211,7 @@ public final class CycleTally {
   }
 
   /** The cycle started by so much longer ago as the power was off. */
-  void wasOff(int seconds) {
+  void afterPowerLoss(int seconds) {
     startedMs -= 1_000L * Math.max(0, seconds);
   }
 

@@ -3,8 +3,9 @@ package dev.tankwright.controller.sequence;
 import dev.tankwright.controller.board.NoticeKind;
 
 /** Counts the degassing time down, pulses and pauses alike. */
-final class DegassingPhase {
-  Trigger decide(Situation s) {
+final class DegassingPhase implements PhaseLogic {
+  @Override
+  public Trigger decide(Situation s) {
     Trigger outside = RunningPhase.decide(s);
     if (outside != Trigger.NONE) {
       return outside;

@@ -8,14 +8,15 @@ import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.StateWords;
 
 /** Keeps the drain open until the level has been low long enough for the rest to run out. */
-final class DrainingPhase {
+final class DrainingPhase implements PhaseLogic {
   private final HoldTimer low;
 
   DrainingPhase(DeviceProfile profile) {
     low = new HoldTimer(profile.get(Parameter.DRAIN_TAIL));
   }
 
-  Trigger decide(Situation s) {
+  @Override
+  public Trigger decide(Situation s) {
     if (!s.measured.isMains()) {
       return Trigger.MAINS_LOST;
     }
@@ -32,11 +33,8 @@ final class DrainingPhase {
     return Trigger.DRAINED;
   }
 
-  int changesInMs() {
-    return low.expiresInMs();
-  }
-
-  void enter() {
+  @Override
+  public void leave() {
     low.reset();
   }
 

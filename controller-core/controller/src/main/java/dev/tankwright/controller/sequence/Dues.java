@@ -5,7 +5,7 @@ import dev.tankwright.controller.board.StateWords;
 /** What the panel is to remind of, as bits of one word; each has one owner that sets it. */
 public final class Dues {
   /** The solution must be degassed before it cleans. */
-  public static final int DEGAS_OWED = 1;
+  public static final int DEGASSING_REQUIRED = 1;
 
   /** The solution has reached its age. */
   public static final int SOLUTION = 1 << 1;
@@ -22,7 +22,7 @@ public final class Dues {
   // Of these nothing is decided: they are no part of the captured state.
   private static final int BOOKKEEPING = DRAIN | FOIL;
 
-  private int word = DEGAS_OWED;
+  private int word = DEGASSING_REQUIRED;
 
   int word() {
     return word;

@@ -31,11 +31,6 @@ public final class Journal implements FaultLog {
     return true;
   }
 
-  /** In what time the next second is over, ms. */
-  public int secondInMs() {
-    return (int) (nextSecondMs - uptimeMs);
-  }
-
   /** Time since the controller was made, ms. */
   public long uptimeMs() {
     return uptimeMs;

@@ -37,21 +37,11 @@ final class KeepWarm {
     dues.clear(Dues.KEEPING_WARM);
   }
 
-  /** Lets time pass; true in the scan in which keeping warm ends by itself. */
-  boolean isOver(boolean mains, int dtMs) {
-    if (!isOn() || (mains && !lasting.run(true, dtMs))) {
-      return false;
+  /** Lets time pass: ends after the longest time, or when mains is lost. */
+  void run(boolean mains, int dtMs) {
+    if (isOn() && (!mains || lasting.run(true, dtMs))) {
+      end();
     }
-    end();
-    return true;
-  }
-
-  /** In what time it ends by itself, ms; 0 where it has just begun. */
-  int endsInMs() {
-    if (!isOn()) {
-      return HoldTimer.NEVER;
-    }
-    return lasting.isRunning() ? lasting.expiresInMs() : 0;
   }
 
   boolean isOn() {

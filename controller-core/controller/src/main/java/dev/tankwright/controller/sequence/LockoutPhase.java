@@ -4,8 +4,9 @@ import dev.tankwright.controller.board.Command;
 import dev.tankwright.controller.board.Refusal;
 
 /** Everything is off until a reset whose cause is gone. */
-final class LockoutPhase {
-  Trigger decide(Situation s) {
+final class LockoutPhase implements PhaseLogic {
+  @Override
+  public Trigger decide(Situation s) {
     if (!s.takes(Command.RESET)) {
       return Trigger.NONE;
     }

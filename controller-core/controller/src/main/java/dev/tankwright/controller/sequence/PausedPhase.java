@@ -9,14 +9,15 @@ import dev.tankwright.controller.board.Refusal;
 import dev.tankwright.controller.board.StateWords;
 
 /** Holds a cycle until the operator resumes or stops it. Closing the lid does nothing by itself. */
-final class PausedPhase {
+final class PausedPhase implements PhaseLogic {
   private final HoldTimer pause;
 
   PausedPhase(DeviceProfile profile) {
     pause = new HoldTimer(profile.get(Parameter.PAUSE_MAXIMUM));
   }
 
-  Trigger decide(Situation s) {
+  @Override
+  public Trigger decide(Situation s) {
     if (s.takes(Command.STOP)) {
       return Trigger.STOP_ASKED;
     }
@@ -26,11 +27,8 @@ final class PausedPhase {
     return resumed == Trigger.NONE && expired ? Trigger.PAUSE_EXPIRED : resumed;
   }
 
-  int changesInMs() {
-    return pause.expiresInMs();
-  }
-
-  void enter() {
+  @Override
+  public void leave() {
     pause.reset();
   }
 
@@ -53,7 +51,7 @@ final class PausedPhase {
 
   // A solution that must be degassed first is not cleaned in, whatever was held.
   private static Trigger back(Situation s) {
-    if (s.cycle.heldPhase == Phase.CLEANING && s.solution.isDegasOwed()) {
+    if (s.cycle.heldPhase == Phase.CLEANING && s.solution.isDegassingRequired()) {
       return Trigger.RESUMED_HEATING;
     }
     return switch (s.cycle.heldPhase) {

@@ -49,7 +49,7 @@ public final class PhaseTable {
           on(STANDBY, Trigger.FAULT_LATCHED, LOCKOUT, "a fault outside a cycle"),
           on(
               HEATING,
-              Trigger.WARM_AND_DEGAS_OWED,
+              Trigger.WARM_AND_NOT_DEGASSED,
               DEGASSING,
               "setpoint reached, dissolved gas to be driven out first"),
           on(HEATING, Trigger.WARM, CLEANING, "setpoint reached, solution degassed"),

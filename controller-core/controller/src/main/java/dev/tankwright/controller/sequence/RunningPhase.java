@@ -11,9 +11,6 @@ final class RunningPhase {
    * whether or not the lid is open; an open lid holds it before the operator's pause does.
    */
   static Trigger decide(Situation s) {
-    if (!s.measured.hasChanged()) {
-      return Trigger.NONE;
-    }
     if (!s.measured.isMains()) {
       return Trigger.MAINS_LOST;
     }

@@ -9,14 +9,15 @@ import dev.tankwright.controller.board.StateWords;
  * Waits until everything has been in order for a while. What is out of order for long is a
  * monitor's affair.
  */
-final class SelfTestPhase {
+final class SelfTestPhase implements PhaseLogic {
   private final HoldTimer inOrder;
 
   SelfTestPhase(DeviceProfile profile) {
     inOrder = new HoldTimer(profile.get(Parameter.SELF_TEST_TIME));
   }
 
-  Trigger decide(Situation s) {
+  @Override
+  public Trigger decide(Situation s) {
     boolean sensors = s.measured.control().isValid() && s.measured.cutOff().isValid();
     boolean still =
         !s.measured.isHeaterCurrent()
@@ -33,11 +34,8 @@ final class SelfTestPhase {
     return s.cycle.foilVerdictDue ? Trigger.VERDICT_FOUND : Trigger.SELF_TEST_PASSED;
   }
 
-  int changesInMs() {
-    return inOrder.expiresInMs();
-  }
-
-  void enter() {
+  @Override
+  public void leave() {
     inOrder.reset();
   }
 

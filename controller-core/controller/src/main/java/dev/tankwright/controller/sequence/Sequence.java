@@ -9,7 +9,7 @@ import dev.tankwright.controller.board.ProgramFlow;
 import dev.tankwright.controller.board.Refusal;
 import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.drive.Demand;
-import dev.tankwright.controller.drive.Sound;
+import dev.tankwright.controller.drive.UltrasoundMode;
 import dev.tankwright.controller.safety.FaultLatch;
 import dev.tankwright.controller.safety.Guard;
 import dev.tankwright.controller.sensing.Measurements;
@@ -43,41 +43,29 @@ public final class Sequence {
   /** Decides in one scan and says what is asked for. */
   public void decide(Inputs inputs) {
     situation.begin(inputs);
-    decide();
-    flow.pass(ProgramFlow.DECIDED);
-  }
-
-  /** Lets time pass in which nothing changes: what was measured says how much. */
-  public void catchUp() {
-    decide();
-    tally();
-  }
-
-  private void decide() {
-    Trigger trigger = phases.decide(phase, situation);
+    Trigger trigger = phases.of(phase).decide(situation);
     if (trigger != Trigger.NONE) {
       fire(trigger);
     }
     if (situation.isAsked()) {
       settle(situation.asked());
     }
-    if (situation.keepWarm.isOver(situation.measured.isMains(), situation.dtMs())) {
-      ask();
-    }
+    situation.keepWarm.run(situation.measured.isMains(), situation.dtMs());
+    ask();
+    flow.pass(ProgramFlow.DECIDED);
   }
 
   /** Goes to lockout because a fault has been latched. */
   public void lockOut() {
     fire(Trigger.FAULT_LATCHED);
+    ask();
   }
 
   private void fire(Trigger trigger) {
     Phase from = phase;
     phase = PhaseTable.after(from, trigger);
-    // What the phase that is left has counted means nothing any more; entered again, it is as new.
-    phases.enter(from);
+    phases.of(from).leave();
     change.made(from, trigger, phase);
-    ask();
   }
 
   private void settle(Command asked) {
@@ -85,24 +73,20 @@ public final class Sequence {
     if (refusal != null) {
       situation.journal.note(NoticeKind.COMMAND_REFUSED, asked.ordinal(), refusal.ordinal());
     }
-    ask();
   }
 
-  // What is asked for changes with the phase, with a command, and in no other scan.
   private void ask() {
     int keptWarm = KeepWarm.isFor(phase) ? situation.keepWarm.setpointMilliC() : 0;
     demand.heatToMilliC = phase.isRunning() ? situation.cycle.setpointMilliC : keptWarm;
     demand.heatingUp = phase == Phase.HEATING;
     demand.held = phase == Phase.PAUSED;
-    demand.sound =
+    demand.ultrasound =
         switch (phase) {
-          case DEGASSING -> Sound.PULSED;
-          case CLEANING -> Sound.SWEPT;
-          default -> Sound.OFF;
+          case DEGASSING -> UltrasoundMode.PULSED;
+          case CLEANING -> UltrasoundMode.SWEPT;
+          default -> UltrasoundMode.OFF;
         };
     demand.drain = phase == Phase.DRAINING;
-    demand.isNew = true;
-    situation.guard.lookAnew();
   }
 
   /** Takes note of this scan and what was driven in it. */
@@ -110,24 +94,7 @@ public final class Sequence {
     if (situation.cycle.isUnderWay()) {
       situation.tally.scan(phase, situation.faults.bits());
     }
-    situation.solution.scan(situation.isSounding(), situation.measured);
-  }
-
-  /** In what time anything happens here if nothing changes, ms. */
-  public int changesInMs() {
-    int due = situation.solution.changesInMs(situation.isSounding());
-    int warm = situation.keepWarm.endsInMs();
-    int second = situation.journal.secondInMs();
-    int own = Math.min(Math.min(due, warm), second);
-    return Math.min(own, phases.changesInMs(phase, situation));
-  }
-
-  /**
-   * True while what is left of a cycle becomes less with every scan: while degassing, and while
-   * cleaning with the ultrasound driven.
-   */
-  public boolean isCountingDown() {
-    return phase == Phase.DEGASSING || (phase == Phase.CLEANING && situation.isSounding());
+    situation.solution.scan(situation.isSonicating(), situation.measured);
   }
 
   /** A second has passed. */
@@ -185,9 +152,6 @@ public final class Sequence {
     situation.solution.carry(state);
     situation.keepWarm.carry(state);
     phases.carry(state);
-    if (state.isRestoring()) {
-      ask();
-    }
   }
 
   /** Gives or takes what outlasts a loss of power. */
@@ -200,15 +164,15 @@ public final class Sequence {
     situation.logbook.keep(kept);
   }
 
-  /** Learns how long the power was off; called after what was kept has been taken. */
-  public void wasOff(int seconds) {
+  /** Lets the time without power pass; called after what was kept has been taken. */
+  public void afterPowerLoss(int seconds) {
     situation.solution.pass(seconds);
     situation.calendar.pass(Math.max(0, seconds));
-    situation.tally.wasOff(seconds);
+    situation.tally.afterPowerLoss(seconds);
   }
 
-  /** Learns that nothing of what was kept is known. */
-  public void knowNothing() {
-    situation.solution.forget();
+  /** Nothing of what was kept is known: takes the worst for true. */
+  public void assumeWorst() {
+    situation.solution.assumeWorst();
   }
 }

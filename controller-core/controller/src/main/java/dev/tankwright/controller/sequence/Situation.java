@@ -52,20 +52,9 @@ final class Situation {
     keepWarm = new KeepWarm(profile, dues);
   }
 
-  /**
-   * Begins a scan. A reference is stored only when it is another one: for the collector each store
-   * costs more than the comparison.
-   */
+  /** Begins a scan. */
   void begin(Inputs pins) {
-    if (inputs != pins) {
-      inputs = pins;
-    }
-    if (measured.keys().isPressed() || asked != Command.NONE) {
-      take();
-    }
-  }
-
-  private void take() {
+    inputs = pins;
     asked = measured.keys().command();
     command = asked;
     refusal = null;
@@ -82,8 +71,8 @@ final class Situation {
   }
 
   /** Whether the previous scan drove the ultrasound. */
-  boolean isSounding() {
-    return guard.isSounding();
+  boolean isSonicating() {
+    return guard.isSonicating();
   }
 
   int dtMs() {

@@ -18,7 +18,6 @@ final class Solution {
   private final int ageMaximumMs;
   private final boolean ageRefuses;
   private final HoldTimer low;
-  private boolean wasLow;
   private int restMs;
   private int ageMs;
 
@@ -35,29 +34,21 @@ final class Solution {
    * Takes note of this scan: the solution ages; a long rest without ultrasound lets gas dissolve
    * again; a tank that was below its minimum and is filled up again holds gas.
    */
-  void scan(boolean sounding, Measurements measured) {
+  void scan(boolean sonicating, Measurements measured) {
     int dtMs = measured.dtMs();
-    if (ageMs < ageMaximumMs) {
-      age(dtMs);
-    }
-    if (!sounding) {
-      rest(dtMs);
-    } else if (restMs != 0) {
+    age(dtMs);
+    if (sonicating) {
       restMs = 0;
+    } else {
+      rest(dtMs);
     }
-    if (wasLow || !measured.isMinimumWet()) {
-      level(measured.isMinimumWet(), dtMs);
-    }
-  }
-
-  /** In what time anything becomes due if nothing changes, ms. */
-  int changesInMs(boolean sounding) {
-    int aged = ageMs < ageMaximumMs ? ageMaximumMs - ageMs : HoldTimer.NEVER;
-    boolean rests = !sounding && restMs < restMaximumMs;
-    return Math.min(aged, rests ? restMaximumMs - restMs : HoldTimer.NEVER);
+    level(measured.isMinimumWet(), dtMs);
   }
 
   private void age(int dtMs) {
+    if (ageMs == ageMaximumMs) {
+      return;
+    }
     ageMs += dtMs;
     if (ageMs >= ageMaximumMs) {
       ageMs = ageMaximumMs;
@@ -69,33 +60,32 @@ final class Solution {
   private void rest(int dtMs) {
     restMs = Math.min(restMaximumMs, restMs + dtMs);
     if (restMs == restMaximumMs) {
-      dues.set(Dues.DEGAS_OWED);
+      dues.set(Dues.DEGASSING_REQUIRED);
     }
   }
 
   // A splash is no refill: the level must have been low for its time.
   private void level(boolean wet, int dtMs) {
     if (wet && low.isExpired()) {
-      dues.set(Dues.DEGAS_OWED);
+      dues.set(Dues.DEGASSING_REQUIRED);
     }
     low.run(!wet, dtMs);
-    wasLow = !wet;
   }
 
   /** The tank was filled with fresh solution, or emptied. */
   void renewed() {
-    dues.set(Dues.DEGAS_OWED);
+    dues.set(Dues.DEGASSING_REQUIRED);
     dues.clear(Dues.SOLUTION);
     ageMs = 0;
   }
 
   void degassed() {
-    dues.clear(Dues.DEGAS_OWED);
+    dues.clear(Dues.DEGASSING_REQUIRED);
     restMs = 0;
   }
 
-  boolean isDegasOwed() {
-    return dues.has(Dues.DEGAS_OWED);
+  boolean isDegassingRequired() {
+    return dues.has(Dues.DEGASSING_REQUIRED);
   }
 
   /** True when a start is to be refused for the solution's age. */
@@ -104,17 +94,15 @@ final class Solution {
   }
 
   /** Nothing is known any more: the worst is taken for true. */
-  void forget() {
-    dues.set(Dues.DEGAS_OWED | Dues.SOLUTION);
+  void assumeWorst() {
+    dues.set(Dues.DEGASSING_REQUIRED | Dues.SOLUTION);
     ageMs = ageMaximumMs;
   }
 
   /** What passed while the power was off passed for the solution as well. */
   void pass(int seconds) {
     int ms = (int) Math.min(Integer.MAX_VALUE / 2, 1_000L * Math.max(0, seconds));
-    if (ageMs < ageMaximumMs) {
-      age(ms);
-    }
+    age(ms);
     rest(ms);
   }
 
@@ -122,6 +110,5 @@ final class Solution {
     restMs = state.carry(restMs);
     ageMs = state.carry(ageMs);
     low.carry(state);
-    wasLow = state.carry(wasLow);
   }
 }

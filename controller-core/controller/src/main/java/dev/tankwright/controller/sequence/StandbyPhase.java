@@ -9,14 +9,15 @@ import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.controller.board.Refusal;
 
 /** Ready: accepts a start when everything a cycle needs is there. */
-final class StandbyPhase {
+final class StandbyPhase implements PhaseLogic {
   private final RecipeLimits limits;
 
   StandbyPhase(DeviceProfile profile) {
     limits = new RecipeLimits(profile);
   }
 
-  Trigger decide(Situation s) {
+  @Override
+  public Trigger decide(Situation s) {
     if (s.takes(Command.START)) {
       Refusal refusal = hindrance(s);
       return refusal == null ? start(s) : s.refuse(refusal);
@@ -71,7 +72,8 @@ final class StandbyPhase {
   private Trigger start(Situation s) {
     Recipe recipe = s.inputs.recipe;
     boolean foil = recipe.programme() == Programme.FOIL_CHECK;
-    boolean degas = s.solution.isDegasOwed() || foil || recipe.programme() == Programme.DEGAS_ONLY;
+    boolean degas =
+        s.solution.isDegassingRequired() || foil || recipe.programme() == Programme.DEGAS_ONLY;
     s.faults.acknowledge();
     if (limits.isTooHotForProtein(recipe)) {
       s.faults.raise(Fault.PROTEIN_MAY_SET);

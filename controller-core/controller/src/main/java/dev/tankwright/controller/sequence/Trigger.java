@@ -13,7 +13,7 @@ public enum Trigger {
   /** A start was accepted. */
   STARTED,
   /** The setpoint is reached and the solution is to be degassed. */
-  WARM_AND_DEGAS_OWED,
+  WARM_AND_NOT_DEGASSED,
   /** The setpoint is reached and the load can be cleaned. */
   WARM,
   /** Degassing is done and the load can be cleaned. */

@@ -46,8 +46,8 @@ class ProfileAndRecipeTest {
   void keysAreUnique() {
     long keys = Arrays.stream(Parameter.values()).map(Parameter::key).distinct().count();
     assertEquals(Parameter.values().length, keys);
-    assertEquals(500, profile.with(Parameter.DEAD_BAND, 500).get(Parameter.DEAD_BAND));
-    assertEquals(300, profile.get(Parameter.DEAD_BAND));
+    assertEquals(500, profile.with(Parameter.HYSTERESIS, 500).get(Parameter.HYSTERESIS));
+    assertEquals(300, profile.get(Parameter.HYSTERESIS));
   }
 
   @Test

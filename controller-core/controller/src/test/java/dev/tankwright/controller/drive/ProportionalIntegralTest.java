@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 
 /** With round figures: a band of 1 K, an integral time of 100 s and a switching period of 10 s. */
 class ProportionalIntegralTest {
-  private final ProportionalIntegralRegulation regulation =
-      new ProportionalIntegralRegulation(
+  private final ProportionalIntegralControl regulation =
+      new ProportionalIntegralControl(
           DeviceProfile.sixLitre()
               .with(Parameter.PROPORTIONAL_BAND, 1_000)
               .with(Parameter.INTEGRAL_TIME, 100_000)

@@ -19,7 +19,7 @@ class UltrasoundDriveTest {
   void pulses() {
     UltrasoundDrive drive = new UltrasoundDrive(profile);
     for (int ms = 0; ms < 60_000; ms += 10) {
-      drive.shape(Sound.PULSED, 10, wanted);
+      drive.shape(UltrasoundMode.PULSED, 10, wanted);
       assertEquals(ms % 10_000 < 6_000, wanted.ultrasound, "at " + ms + " ms");
       assertEquals(wanted.ultrasound ? 40_000 : 0, wanted.driveFrequencyHz);
       assertEquals(wanted.ultrasound ? 1_000 : 0, wanted.drivePermille);
@@ -31,7 +31,7 @@ class UltrasoundDriveTest {
   void sweeps() {
     UltrasoundDrive drive = new UltrasoundDrive(profile);
     for (int ms = 0; ms < 5_000; ms += 10) {
-      drive.shape(Sound.SWEPT, 10, wanted);
+      drive.shape(UltrasoundMode.SWEPT, 10, wanted);
       int into = ms % 1_000;
       int fromLowEnd = into <= 500 ? into : 1_000 - into;
       assertEquals(39_000 + 4 * fromLowEnd, wanted.driveFrequencyHz, "at " + ms + " ms");
@@ -55,25 +55,25 @@ class UltrasoundDriveTest {
                 .with(Parameter.SWEEP_WIDTH, width)
                 .with(Parameter.SWEEP_PERIOD, period));
     for (int i = 0; i < 100_000; i++) {
-      drive.shape(Sound.SWEPT, scan, wanted);
+      drive.shape(UltrasoundMode.SWEPT, scan, wanted);
       assertTrue(
           Math.abs(wanted.driveFrequencyHz - 40_000) <= width, wanted.driveFrequencyHz + " Hz");
     }
   }
 
   @Test
-  @DisplayName("silence lets the next pulse begin anew")
+  @DisplayName("a time without ultrasound lets the next pulse begin anew")
   void beginsAnew() {
     UltrasoundDrive drive = new UltrasoundDrive(profile);
-    drive.shape(Sound.PULSED, 5_990, wanted);
-    drive.shape(Sound.PULSED, 10, wanted);
-    drive.shape(Sound.OFF, 10, wanted);
+    drive.shape(UltrasoundMode.PULSED, 5_990, wanted);
+    drive.shape(UltrasoundMode.PULSED, 10, wanted);
+    drive.shape(UltrasoundMode.OFF, 10, wanted);
     assertEquals(0, wanted.driveFrequencyHz);
     for (int ms = 0; ms < 6_000; ms += 10) {
-      drive.shape(Sound.PULSED, 10, wanted);
+      drive.shape(UltrasoundMode.PULSED, 10, wanted);
       assertTrue(wanted.ultrasound);
     }
-    drive.shape(Sound.PULSED, 10, wanted);
+    drive.shape(UltrasoundMode.PULSED, 10, wanted);
     assertEquals(false, wanted.ultrasound);
   }
 }

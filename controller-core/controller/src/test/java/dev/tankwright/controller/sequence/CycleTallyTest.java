@@ -211,9 +211,9 @@ class CycleTallyTest {
     assertEquals(10_030, tally.minimumMilliC());
     assertEquals(10_031, tally.maximumMilliC());
     assertEquals(whole(32) / whole(34), tally.meanMilliC());
-    tally.wasOff(7);
+    tally.afterPowerLoss(7);
     assertEquals((1L << 40) - whole(3) - 7_000, tally.startedMs());
-    tally.wasOff(-7);
+    tally.afterPowerLoss(-7);
     assertEquals((1L << 40) - whole(3) - 7_000, tally.startedMs());
   }
 

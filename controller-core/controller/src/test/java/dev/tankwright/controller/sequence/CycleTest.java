@@ -72,28 +72,28 @@ class CycleTest {
 
   @Test
   @DisplayName("degassing is owed from power-up, done once, and owed again after fresh solution")
-  void degasOwed() {
+  void degassingRequired() {
     ScanRig rig = ScanRig.selfTested();
-    assertTrue(rig.outputs.panel.degasOwed);
+    assertTrue(rig.outputs.panel.degassingRequired);
     rig.start(ScanRig.SHORT).warm(ScanRig.WARM).until(Phase.COMPLETE, 60_000);
-    assertFalse(rig.outputs.panel.degasOwed);
+    assertFalse(rig.outputs.panel.degassingRequired);
     rig.press(Command.ACKNOWLEDGE).expectAccepted();
 
     rig.start(ScanRig.SHORT).advance(10).expect(Phase.CLEANING);
     assertFalse(rig.controller.cycleTally().isDegassed());
     rig.press(Command.STOP).press(Command.FRESH_SOLUTION);
     rig.expectNoted(NoticeKind.SOLUTION_FILLED, 0);
-    assertTrue(rig.outputs.panel.degasOwed);
+    assertTrue(rig.outputs.panel.degassingRequired);
     rig.start(ScanRig.SHORT).advance(10).expect(Phase.DEGASSING);
   }
 
   @Test
   @DisplayName("degassing is owed again after four hours without ultrasound, not before")
-  void degasOwedAfterRest() {
+  void degassingRequiredAfterRest() {
     ScanRig rig = ScanRig.in(Phase.COMPLETE).press(Command.ACKNOWLEDGE).advance(14_399_900);
-    assertFalse(rig.outputs.panel.degasOwed);
+    assertFalse(rig.outputs.panel.degassingRequired);
     rig.advance(100);
-    assertTrue(rig.outputs.panel.degasOwed);
+    assertTrue(rig.outputs.panel.degassingRequired);
   }
 
   @ParameterizedTest
@@ -103,7 +103,7 @@ class CycleTest {
   @DisplayName("degassing alone and the foil check degas whether or not it is owed")
   void degasAnyway(Programme programme) {
     ScanRig rig = ScanRig.in(Phase.COMPLETE).press(Command.ACKNOWLEDGE);
-    assertFalse(rig.outputs.panel.degasOwed);
+    assertFalse(rig.outputs.panel.degassingRequired);
     rig.press(Command.START, programme).advance(10).expect(Phase.DEGASSING);
   }
 
@@ -153,10 +153,10 @@ class CycleTest {
     ScanRig rig = ScanRig.in(Phase.DEGASSING);
     rig.until(Phase.CLEANING, 20_010).expectNoted(NoticeKind.SOLUTION_DEGASSED, 0);
     rig.press(Command.STOP).advance(10);
-    assertFalse(rig.outputs.panel.degasOwed);
+    assertFalse(rig.outputs.panel.degassingRequired);
     rig.press(Command.DRAIN).level(false, false).until(Phase.STANDBY, 60_020);
     rig.expectNoted(NoticeKind.SOLUTION_DRAINED, 0);
-    assertTrue(rig.outputs.panel.degasOwed);
+    assertTrue(rig.outputs.panel.degassingRequired);
   }
 
   @Test
@@ -164,7 +164,7 @@ class CycleTest {
   void warmAtTheDeadBand() {
     ScanRig rig = ScanRig.selfTested().warm(40).advance(10);
     int bath = rig.outputs.panel.temperatureMilliC;
-    int reached = bath + rig.profile.get(Parameter.DEAD_BAND);
+    int reached = bath + rig.profile.get(Parameter.HYSTERESIS);
     rig.start(new Recipe(Programme.MEDIUM, reached + 1, 1_000, 1_000)).advance(100);
     rig.expect(Phase.HEATING).press(Command.STOP);
     rig.start(new Recipe(Programme.MEDIUM, reached, 1_000, 1_000)).advance(10);

@@ -101,17 +101,4 @@ class KeepWarmTest {
     rig.advance(200);
     assertFalse(rig.outputs.panel.keepingWarm);
   }
-
-  @Test
-  @DisplayName("it tells in what time it ends: at any time when it has just begun, never when off")
-  void endsIn() {
-    KeepWarm warm = new KeepWarm(profile, new Dues());
-    assertEquals(Integer.MAX_VALUE, warm.endsInMs());
-    warm.begin(40_000);
-    assertEquals(0, warm.endsInMs());
-    assertFalse(warm.isOver(true, 10));
-    assertEquals(60_000, warm.endsInMs());
-    assertFalse(warm.isOver(true, 59_990));
-    assertEquals(10, warm.endsInMs());
-  }
 }

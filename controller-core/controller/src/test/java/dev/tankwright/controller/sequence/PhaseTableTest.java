@@ -32,7 +32,7 @@ class PhaseTableTest {
           Map.entry(Trigger.CYCLE_FOUND, PhaseTableTest::await),
           Map.entry(Trigger.VERDICT_FOUND, PhaseTableTest::await),
           Map.entry(Trigger.STARTED, rig -> rig.start(ScanRig.SHORT)),
-          Map.entry(Trigger.WARM_AND_DEGAS_OWED, PhaseTableTest::await),
+          Map.entry(Trigger.WARM_AND_NOT_DEGASSED, PhaseTableTest::await),
           Map.entry(Trigger.WARM, rig -> rig.warm(ScanRig.WARM).advance(10)),
           Map.entry(Trigger.DEGASSED, PhaseTableTest::await),
           Map.entry(Trigger.DEGASSED_ONLY, PhaseTableTest::await),

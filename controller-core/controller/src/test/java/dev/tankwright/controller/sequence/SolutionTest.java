@@ -55,9 +55,9 @@ class SolutionTest {
   @DisplayName("a tank that was below its minimum and is filled again owes degassing")
   void refillOwesDegassing() {
     ScanRig rig = ScanRig.in(Phase.COMPLETE).press(Command.ACKNOWLEDGE);
-    assertFalse(rig.outputs.panel.degasOwed);
+    assertFalse(rig.outputs.panel.degassingRequired);
     rig.level(false, false).advance(100).level(true, true).advance(20);
-    assertTrue(rig.outputs.panel.degasOwed);
+    assertTrue(rig.outputs.panel.degassingRequired);
     rig.start(ScanRig.SHORT).until(Phase.DEGASSING, 100);
   }
 
@@ -66,9 +66,9 @@ class SolutionTest {
   void lowOwesNothingYet() {
     ScanRig rig = ScanRig.in(Phase.COMPLETE).press(Command.ACKNOWLEDGE);
     rig.level(false, false).advance(5_000).lid(false).advance(1_000);
-    assertFalse(rig.outputs.panel.degasOwed);
+    assertFalse(rig.outputs.panel.degassingRequired);
     rig.level(true, false).advance(20);
-    assertTrue(rig.outputs.panel.degasOwed);
+    assertTrue(rig.outputs.panel.degassingRequired);
   }
 
   @Test
@@ -78,9 +78,9 @@ class SolutionTest {
     rig.advance(40_000).press(Command.ACKNOWLEDGE).start(ScanRig.SHORT);
     rig.until(Phase.CLEANING, 100).until(Phase.COMPLETE, 40_000);
     rig.advance(59_900);
-    assertFalse(rig.outputs.panel.degasOwed);
+    assertFalse(rig.outputs.panel.degassingRequired);
     rig.advance(200);
-    assertTrue(rig.outputs.panel.degasOwed);
+    assertTrue(rig.outputs.panel.degassingRequired);
   }
 
   @Test
@@ -88,7 +88,7 @@ class SolutionTest {
   void splashIsNoRefill() {
     ScanRig rig = ScanRig.in(Phase.COMPLETE).press(Command.ACKNOWLEDGE);
     rig.level(false, true).advance(40).level(true, true).advance(20);
-    assertFalse(rig.outputs.panel.degasOwed);
+    assertFalse(rig.outputs.panel.degassingRequired);
   }
 
   @Test

@@ -57,7 +57,7 @@ final class TraceRecorder implements RunListener {
     bits |= out.ultrasoundEnable ? 4 : 0;
     bits |= out.drainValveOpen ? 8 : 0;
     bits |= out.buzzer ? 16 : 0;
-    bits |= out.panel.degasOwed ? 32 : 0;
+    bits |= out.panel.degassingRequired ? 32 : 0;
     bits |= loop.value(Signal.LID_OPEN) > 0 ? 64 : 0;
     bits |= loop.value(Signal.LEVEL_LOW) > 0 ? 128 : 0;
     bits |= loop.value(Signal.LIMITER_TRIPPED) > 0 ? 256 : 0;

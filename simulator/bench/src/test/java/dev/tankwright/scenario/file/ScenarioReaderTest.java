@@ -147,7 +147,7 @@ public class ScenarioReaderTest {
     assertEquals(new BathStart(0, 1, 5, 0.5), scenario.start());
     assertEquals(66_000, scenario.profile().get(Parameter.CUT_OFF_LIMIT));
     assertEquals(64_000, scenario.profile().get(Parameter.SETPOINT_MAXIMUM));
-    assertEquals(500, scenario.profile().get(Parameter.DEAD_BAND));
+    assertEquals(500, scenario.profile().get(Parameter.HYSTERESIS));
     assertEquals(40, scenario.profile().get(Parameter.DRY_TIME));
     assertEquals(38_500, scenario.profile().get(Parameter.DRIVE_FREQUENCY));
     assertEquals(800, scenario.profile().get(Parameter.CLEANING_LEVEL));

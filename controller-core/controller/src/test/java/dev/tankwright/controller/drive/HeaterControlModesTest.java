@@ -14,13 +14,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Both kinds of regulation around a bath of first order with a lagging sensor. */
-class RegulationTest {
+class HeaterControlModesTest {
   private static final int SETPOINT = 40_000;
   private static final int HOUR = 3_600_000;
 
   private final DeviceProfile profile = DeviceProfile.sixLitre();
-  private final DeadBandRegulation deadBand = new DeadBandRegulation(profile);
-  private final ProportionalIntegralRegulation pi = new ProportionalIntegralRegulation(profile);
+  private final OnOffControl deadBand = new OnOffControl(profile);
+  private final ProportionalIntegralControl pi = new ProportionalIntegralControl(profile);
   private FirstOrderBath bath;
 
   @BeforeEach

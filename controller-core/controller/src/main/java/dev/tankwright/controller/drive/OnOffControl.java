@@ -4,13 +4,13 @@ import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.StateWords;
 
-/** On below the dead band, off above it, unchanged within. */
-final class DeadBandRegulation {
+/** On below the hysteresis around the setpoint, off above it, unchanged within. */
+final class OnOffControl {
   private final int halfWidthMilliK;
   private boolean on;
 
-  DeadBandRegulation(DeviceProfile profile) {
-    halfWidthMilliK = profile.get(Parameter.DEAD_BAND);
+  OnOffControl(DeviceProfile profile) {
+    halfWidthMilliK = profile.get(Parameter.HYSTERESIS);
   }
 
   boolean regulate(int deviationMilliK) {

@@ -19,10 +19,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Timelines in which something happens because of time alone, each run twice: by a controller that
- * counts still time, and by one that is captured and restored after every scan, so that everything
- * is news to it and it runs all stages every time. Both must do the same, to the scan.
+ * runs on, and by one that is captured and restored after every scan. Both must do the same, to the
+ * scan: whatever is missing from the captured state shows as a difference.
  */
-class StillTimelinesTest {
+class RestoredTimelinesTest {
   private static final DeviceProfile SOON =
       ScanRig.PROFILE
           .with(Parameter.SOLUTION_AGE_MAXIMUM, 63_333)
@@ -43,28 +43,28 @@ class StillTimelinesTest {
     return Stream.of(
         timeline("a whole cycle, kept warm, then at rest", r -> warmCycle(r).advance(130_000)),
         timeline("kept warm without mains", r -> warmCycle(r).mains(false).advance(5_000)),
-        timeline("stopped while it is kept warm", StillTimelinesTest::stoppedKeepingWarm),
+        timeline("stopped while it is kept warm", RestoredTimelinesTest::stoppedKeepingWarm),
         timeline("a pause that expires", r -> begun(r).press(Command.PAUSE).advance(12_000)),
-        timeline("a pause and a resume", StillTimelinesTest::resumed),
+        timeline("a pause and a resume", RestoredTimelinesTest::resumed),
         timeline("no effect of the heater", r -> begun(r).advance(12_000)),
-        timeline("never warm enough", StillTimelinesTest::neverWarm),
+        timeline("never warm enough", RestoredTimelinesTest::neverWarm),
         timeline("a drain that ends", r -> draining(r).level(false, false).advance(6_000)),
         timeline("a drain that is blocked", r -> draining(r).advance(12_000)),
         timeline("a valve that stays", r -> r.valveJammed(false, true).press(Command.DRAIN)),
-        timeline("a lid that opens and closes", StillTimelinesTest::lid),
+        timeline("a lid that opens and closes", RestoredTimelinesTest::lid),
         timeline("contacts that lie", r -> r.lidContacts(true, true).advance(1_000)),
-        timeline("a tank that runs dry and is filled", StillTimelinesTest::refilled),
-        timeline("a tank that runs dry in a pause of the pulses", StillTimelinesTest::dry),
+        timeline("a tank that runs dry and is filled", RestoredTimelinesTest::refilled),
+        timeline("a tank that runs dry in a pause of the pulses", RestoredTimelinesTest::dry),
         timeline("level contacts that lie", r -> r.level(false, true).advance(3_000)),
-        timeline("a key that repeats", StillTimelinesTest::stuckKey),
+        timeline("a key that repeats", RestoredTimelinesTest::stuckKey),
         timeline("a heater that stays on", r -> welded(r).advance(2_000)),
-        timeline("a generator that does not follow", StillTimelinesTest::generator),
+        timeline("a generator that does not follow", RestoredTimelinesTest::generator),
         timeline("sensors that disagree", r -> r.controlSensor(31).advance(7_000)),
         timeline("a sensor that jumps", r -> r.warm(40).scan(10).advance(3_000)),
         timeline("too hot", r -> r.warm(71).advance(3_000).warm(30).advance(2_000)),
         timeline("a cycle that overshoots", r -> cleaning(r).warm(50).advance(7_000)),
         timeline("a counter that stands", r -> r.scan(0).scan(0).advance(500).scan(0).advance(50)),
-        timeline("an uneven counter", StillTimelinesTest::unevenSteps));
+        timeline("an uneven counter", RestoredTimelinesTest::unevenSteps));
   }
 
   private static Arguments timeline(String what, Consumer<ScanRig> timeline) {
@@ -141,23 +141,23 @@ class StillTimelinesTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("timelines")
-  @DisplayName("a controller that counts still time does what one does that runs every stage")
-  void sameAsEveryStage(String what, Consumer<ScanRig> timeline) {
-    Recording counted = new Recording(rig -> {});
-    Recording laboured = new Recording(StillTimelinesTest::takeEverythingForNews);
-    timeline.accept(counted.rig);
-    timeline.accept(laboured.rig);
-    assertEquals(laboured.seen.size(), counted.seen.size(), what);
-    for (int scan = 0; scan < counted.seen.size(); scan++) {
-      assertEquals(laboured.seen.get(scan), counted.seen.get(scan), what + ", scan " + scan);
+  @DisplayName("a controller restored after every scan does what one does that runs on")
+  void goesOnAlike(String what, Consumer<ScanRig> timeline) {
+    Recording runningOn = new Recording(rig -> {});
+    Recording restored = new Recording(RestoredTimelinesTest::captureAndRestore);
+    timeline.accept(runningOn.rig);
+    timeline.accept(restored.rig);
+    assertEquals(restored.seen.size(), runningOn.seen.size(), what);
+    for (int scan = 0; scan < runningOn.seen.size(); scan++) {
+      assertEquals(restored.seen.get(scan), runningOn.seen.get(scan), what + ", scan " + scan);
     }
-    assertEquals(laboured.rig.notes, counted.rig.notes, what);
-    assertEquals(laboured.rig.controller.uptimeMs(), counted.rig.controller.uptimeMs(), what);
-    assertEquals(state(laboured.rig), state(counted.rig), what);
-    assertTrue(counted.seen.size() > 2 && !counted.rig.notes.isEmpty(), what);
+    assertEquals(restored.rig.notes, runningOn.rig.notes, what);
+    assertEquals(restored.rig.controller.uptimeMs(), runningOn.rig.controller.uptimeMs(), what);
+    assertEquals(state(restored.rig), state(runningOn.rig), what);
+    assertTrue(runningOn.seen.size() > 2 && !runningOn.rig.notes.isEmpty(), what);
   }
 
-  private static void takeEverythingForNews(ScanRig rig) {
+  private static void captureAndRestore(ScanRig rig) {
     StateWords state = new StateWords(CleanerController.STATE_WORDS);
     rig.controller.capture(state);
     rig.controller.restore(state, rig.inputs);

@@ -16,19 +16,19 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class HeaterRegulatorTest {
+class HeaterControlTest {
   private static final int SETPOINT = 40_000;
 
   private final DeviceProfile deadBand = DeviceProfile.sixLitre();
   private final DeviceProfile proportional =
-      deadBand.with(Parameter.REGULATION, 1).with(Parameter.PROPORTIONAL_BAND, 4_000);
+      deadBand.with(Parameter.CONTROL_MODE, 1).with(Parameter.PROPORTIONAL_BAND, 4_000);
   private final Measurements measured = new Measurements(deadBand, new ProgramFlow());
   private final Inputs inputs = new Inputs();
 
   @Test
   @DisplayName("the dead band switches at its edges and holds in between")
   void deadBandSwitchesAtItsEdges() {
-    DeadBandRegulation regulation = new DeadBandRegulation(deadBand);
+    OnOffControl regulation = new OnOffControl(deadBand);
     assertFalse(regulation.regulate(299));
     assertTrue(regulation.regulate(300));
     assertTrue(regulation.regulate(-299));
@@ -40,7 +40,7 @@ class HeaterRegulatorTest {
   @ValueSource(ints = {0, 4_095})
   @DisplayName("a sensor that cannot be believed takes the heat, and its return gives none back")
   void brokenSensorForgets(int counts) {
-    HeaterRegulator regulator = new HeaterRegulator(deadBand);
+    HeaterControl regulator = new HeaterControl(deadBand);
     assertTrue(at(regulator, SETPOINT, 30));
     assertTrue(at(regulator, SETPOINT, 40), "within the dead band it stays on");
     inputs.controlSensorCounts = counts;
@@ -51,12 +51,12 @@ class HeaterRegulatorTest {
   @Test
   @DisplayName("nothing to hold takes the heat, and what is held next begins anew")
   void restForgets() {
-    HeaterRegulator regulator = new HeaterRegulator(deadBand);
+    HeaterControl regulator = new HeaterControl(deadBand);
     assertTrue(at(regulator, SETPOINT, 30));
     assertFalse(at(regulator, 0, 40));
     assertFalse(at(regulator, SETPOINT, 40));
 
-    HeaterRegulator share = new HeaterRegulator(proportional);
+    HeaterControl share = new HeaterControl(proportional);
     int on = 0;
     for (int ms = 0; ms < 6_000; ms += 10) {
       on += at(share, SETPOINT, 38) ? 10 : 0;
@@ -70,14 +70,14 @@ class HeaterRegulatorTest {
   @Test
   @DisplayName("both regulations outlast a capture and a restore")
   void carried() {
-    HeaterRegulator first = new HeaterRegulator(proportional);
+    HeaterControl first = new HeaterControl(proportional);
     for (int ms = 0; ms < 4_990; ms += 10) {
       at(first, SETPOINT, 38);
     }
     StateWords state = new StateWords(8);
     state.beginCapture();
     first.carry(state);
-    HeaterRegulator second = new HeaterRegulator(proportional);
+    HeaterControl second = new HeaterControl(proportional);
     state.beginRestore();
     second.carry(state);
     for (int ms = 0; ms < 40_000; ms += 10) {
@@ -86,12 +86,12 @@ class HeaterRegulatorTest {
     }
   }
 
-  private boolean at(HeaterRegulator regulator, int hold, double celsius) {
+  private boolean at(HeaterControl regulator, int hold, double celsius) {
     inputs.controlSensorCounts = Converter.counts(celsius, deadBand);
     return regulate(regulator, hold);
   }
 
-  private boolean regulate(HeaterRegulator regulator, int setpointMilliC) {
+  private boolean regulate(HeaterControl regulator, int setpointMilliC) {
     measured.sense(inputs);
     return regulator.regulate(setpointMilliC, measured.control(), 10);
   }

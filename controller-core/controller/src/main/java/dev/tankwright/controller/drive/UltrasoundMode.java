@@ -1,7 +1,7 @@
 package dev.tankwright.controller.drive;
 
 /** How the ultrasound is driven. */
-public enum Sound {
+public enum UltrasoundMode {
   /** Not at all. */
   OFF,
   /** In pulses at a fixed frequency: bubbles rise in the pauses. */

@@ -6,23 +6,18 @@ import dev.tankwright.controller.board.StateWords;
 import dev.tankwright.controller.sensing.Channel;
 
 /**
- * Holds a temperature, by the kind of regulation that the profile names. A channel that cannot be
+ * Holds a temperature, in the control mode that the profile names. A channel that cannot be
  * believed gets no heat.
  */
-final class HeaterRegulator {
-  private final DeadBandRegulation deadBand;
-  private final ProportionalIntegralRegulation proportionalIntegral;
+final class HeaterControl {
+  private final OnOffControl onOff;
+  private final ProportionalIntegralControl proportionalIntegral;
   private final boolean proportional;
 
-  HeaterRegulator(DeviceProfile profile) {
-    proportional = profile.get(Parameter.REGULATION) == 1;
-    deadBand = new DeadBandRegulation(profile);
-    proportionalIntegral = new ProportionalIntegralRegulation(profile);
-  }
-
-  /** True when regulation depends on time and not on temperature alone. */
-  boolean keepsTime() {
-    return proportional;
+  HeaterControl(DeviceProfile profile) {
+    proportional = profile.get(Parameter.CONTROL_MODE) == 1;
+    onOff = new OnOffControl(profile);
+    proportionalIntegral = new ProportionalIntegralControl(profile);
   }
 
   /**
@@ -34,18 +29,18 @@ final class HeaterRegulator {
    */
   boolean regulate(int setpointMilliC, Channel control, int dtMs) {
     if (setpointMilliC == 0 || !control.isValid()) {
-      deadBand.reset();
+      onOff.reset();
       proportionalIntegral.reset();
       return false;
     }
     int deviationMilliK = setpointMilliC - control.milliC();
     return proportional
         ? proportionalIntegral.regulate(deviationMilliK, dtMs)
-        : deadBand.regulate(deviationMilliK);
+        : onOff.regulate(deviationMilliK);
   }
 
   void carry(StateWords state) {
-    deadBand.carry(state);
+    onOff.carry(state);
     proportionalIntegral.carry(state);
   }
 }

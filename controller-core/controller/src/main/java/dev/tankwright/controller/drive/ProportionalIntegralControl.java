@@ -5,11 +5,11 @@ import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.StateWords;
 
 /**
- * Proportional-integral regulation of a relay: once per switching period the share of the period
- * for which the heater is on is worked out anew. The integral stands still while the share is at
- * either end (conditional integration), so that a long heat-up does not wind it up.
+ * Proportional-integral control of a relay: once per switching period the share of the period for
+ * which the heater is on is worked out anew. The integral stands still while the share is at either
+ * end (conditional integration), so that a long heat-up does not wind it up.
  */
-final class ProportionalIntegralRegulation {
+final class ProportionalIntegralControl {
   private static final int FULL = 1_000;
   private static final int MICRO_FULL = 1_000_000;
 
@@ -21,7 +21,7 @@ final class ProportionalIntegralRegulation {
   private int onMs;
   private boolean running;
 
-  ProportionalIntegralRegulation(DeviceProfile profile) {
+  ProportionalIntegralControl(DeviceProfile profile) {
     bandMilliK = profile.get(Parameter.PROPORTIONAL_BAND);
     integralTimeMs = profile.get(Parameter.INTEGRAL_TIME);
     periodMs = profile.get(Parameter.SWITCHING_PERIOD);
