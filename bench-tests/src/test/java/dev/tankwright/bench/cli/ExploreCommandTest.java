@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Parameter;
-import dev.tankwright.explore.Fingerprint;
+import dev.tankwright.explore.ProofFingerprint;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -57,10 +57,10 @@ class ExploreCommandTest {
     List<String> lines = Files.readAllLines(folder.resolve("proven.csv"));
     assertEquals(2, lines.size(), lines.toString());
     // What is read in the classes on the class path is what runs in the packed program.
-    String fingerprint = Fingerprint.of(DeviceProfile.sixLitre());
+    String fingerprint = ProofFingerprint.of(DeviceProfile.sixLitre());
     assertTrue(lines.get(1).endsWith("," + fingerprint), lines.get(1) + " and " + fingerprint);
     assertNotEquals(
-        fingerprint, Fingerprint.of(DeviceProfile.sixLitre().with(Parameter.DRY_TIME, 0)));
+        fingerprint, ProofFingerprint.of(DeviceProfile.sixLitre().with(Parameter.DRY_TIME, 0)));
   }
 
   private static String sum(Tool.Result result) {

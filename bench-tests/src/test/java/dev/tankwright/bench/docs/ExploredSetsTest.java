@@ -3,7 +3,7 @@ package dev.tankwright.bench.docs;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.tankwright.explore.Plan;
+import dev.tankwright.explore.FaultySet;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
@@ -25,8 +25,8 @@ class ExploredSetsTest {
   private static final List<String> NUMBERS = List.of("none", "one", "two");
 
   private final Page section = Page.read("docs/exploration.md").section("What was explored");
-  private final Map<String, Plan> plans =
-      Plan.whole().stream().collect(Collectors.toMap(Plan::text, Function.identity()));
+  private final Map<String, FaultySet> plans =
+      FaultySet.whole().stream().collect(Collectors.toMap(FaultySet::text, Function.identity()));
   private final List<CSVRecord> sets = sets();
 
   private static List<CSVRecord> sets() {
@@ -80,7 +80,7 @@ class ExploredSetsTest {
         String.format(Locale.ROOT, "%.1f", bytes(these.stream())));
   }
 
-  private static boolean isOf(Plan plan, int parts) {
+  private static boolean isOf(FaultySet plan, int parts) {
     return parts < 0 || plan.faulty().size() == parts;
   }
 

@@ -9,9 +9,9 @@ import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.Unit;
 import dev.tankwright.explore.Detail;
 import dev.tankwright.explore.Exploration;
-import dev.tankwright.explore.Onlooker;
+import dev.tankwright.explore.FaultySet;
 import dev.tankwright.explore.Part;
-import dev.tankwright.explore.Plan;
+import dev.tankwright.explore.ProgressListener;
 import dev.tankwright.explore.SetResult;
 import dev.tankwright.explore.ShortTimes;
 import java.util.List;
@@ -27,22 +27,22 @@ class ExplorationTest {
   private static final int MOST_STATES = 20_000_000;
 
   /** Every one of these is a proof for its set; the command explores all of them, and the pairs. */
-  static Stream<Plan> plans() {
+  static Stream<FaultySet> plans() {
     boolean whole = Boolean.getBoolean("tankwright.whole-exploration");
-    return whole ? Plan.whole().stream() : quick();
+    return whole ? FaultySet.whole().stream() : quick();
   }
 
-  private static Stream<Plan> quick() {
+  private static Stream<FaultySet> quick() {
     return Stream.of(
-        new Plan(Set.of(), Detail.COARSE),
-        new Plan(Set.of(), Detail.GRADUAL),
-        new Plan(Set.of(Part.LID_MAKE_CONTACT), Detail.COARSE));
+        new FaultySet(Set.of(), Detail.COARSE),
+        new FaultySet(Set.of(), Detail.GRADUAL),
+        new FaultySet(Set.of(Part.LID_MAKE_CONTACT), Detail.COARSE));
   }
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("plans")
   @DisplayName("no reachable state breaks a rule")
-  void proven(Plan plan, TestReporter reporter) {
+  void proven(FaultySet plan, TestReporter reporter) {
     SetResult result = new Exploration(DeviceProfile.sixLitre(), MOST_STATES).explore(plan);
     reporter.publishEntry(plan.text(), result.states() + " states, " + result.transitions());
     assertEquals(List.of(), result.violations());
@@ -55,16 +55,16 @@ class ExplorationTest {
   @DisplayName("the results do not depend on the number of threads")
   void threads() {
     Exploration exploration = new Exploration(DeviceProfile.sixLitre(), 1_000);
-    List<Plan> plans = Plan.quick();
+    List<FaultySet> plans = FaultySet.quick();
     assertEquals(
-        exploration.explore(plans, 1, Onlooker.NOBODY),
-        exploration.explore(plans, 2, Onlooker.NOBODY));
+        exploration.explore(plans, 1, ProgressListener.NOBODY),
+        exploration.explore(plans, 2, ProgressListener.NOBODY));
   }
 
   @Test
   @DisplayName("a set that is given up at the limit is not called complete")
   void limit() {
-    Plan plan = Plan.quick().get(0);
+    FaultySet plan = FaultySet.quick().get(0);
     SetResult result = new Exploration(DeviceProfile.sixLitre(), 100).explore(plan);
     assertFalse(result.complete());
     assertTrue(result.growth().startsWith("word "), result.growth());

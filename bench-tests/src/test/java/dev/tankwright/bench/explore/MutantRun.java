@@ -3,8 +3,8 @@ package dev.tankwright.bench.explore;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.explore.Detail;
 import dev.tankwright.explore.Exploration;
+import dev.tankwright.explore.FaultySet;
 import dev.tankwright.explore.Part;
-import dev.tankwright.explore.Plan;
 import dev.tankwright.explore.SetResult;
 import dev.tankwright.explore.Violation;
 import dev.tankwright.report.BrokenRuleScenario;
@@ -39,16 +39,16 @@ public final class MutantRun implements Function<String, List<String>> {
         violation.rule().name(), Integer.toString(violation.scans().size()), replayed(text));
   }
 
-  private static Plan plan(String faulty) {
+  private static FaultySet plan(String faulty) {
     if (faulty.equals("none")) {
-      return new Plan(Set.of(), Detail.COARSE);
+      return new FaultySet(Set.of(), Detail.COARSE);
     }
     if (faulty.equals("none (fine)")) {
-      return new Plan(Set.of(), Detail.FINE);
+      return new FaultySet(Set.of(), Detail.FINE);
     }
     for (Part part : Part.values()) {
       if (part.key().equals(faulty)) {
-        return new Plan(Set.of(part), Detail.COARSE);
+        return new FaultySet(Set.of(part), Detail.COARSE);
       }
     }
     throw new IllegalArgumentException("no part is called " + faulty);

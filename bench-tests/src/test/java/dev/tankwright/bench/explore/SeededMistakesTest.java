@@ -32,7 +32,7 @@ class SeededMistakesTest {
             "isLidClosed",
             yes(),
             "none",
-            "LID_SILENCES"),
+            "LID_STOPS_ULTRASOUND"),
         of("no fault stops", "safety/FaultLatch", "isStopping", no(), "none", "FAULT_LOCKS_OUT"),
         of(
             "no fault cuts off",

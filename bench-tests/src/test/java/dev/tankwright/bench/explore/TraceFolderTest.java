@@ -43,7 +43,8 @@ class TraceFolderTest {
   @Test
   @DisplayName("the file is named by its rule and the faulty parts")
   void named() {
-    List<Path> files = TraceFolder.write(folder, List.of(violation(Rule.LID_SILENCES)), PROFILE);
+    List<Path> files =
+        TraceFolder.write(folder, List.of(violation(Rule.LID_STOPS_ULTRASOUND)), PROFILE);
     assertEquals(List.of(folder.resolve("lid-silences--counter+commands.yaml")), files);
   }
 
@@ -51,7 +52,7 @@ class TraceFolderTest {
   @DisplayName("a folder that cannot be made is the surroundings' failure")
   void unwritable() throws IOException {
     Path file = Files.writeString(folder.resolve("file"), "no folder");
-    List<Violation> one = List.of(violation(Rule.LID_SILENCES));
+    List<Violation> one = List.of(violation(Rule.LID_STOPS_ULTRASOUND));
     assertThrows(UnwritableException.class, () -> TraceFolder.write(file, one, PROFILE));
   }
 

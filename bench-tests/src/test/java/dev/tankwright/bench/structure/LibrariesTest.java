@@ -39,6 +39,7 @@ class LibrariesTest {
           entry("org.eclipse.paho..", Set.of("delivery", "facility")),
           entry("org.hipparchus..", Set.of("bench")),
           entry("org.junit..", Set.of("bench")),
+          entry("org.objectweb.asm..", Set.of("bench")),
           entry("org.slf4j..", Set.of("delivery")),
           entry("org.snakeyaml..", Set.of("bench")),
           entry("org.sqlite..", Set.of("delivery", "facility")),

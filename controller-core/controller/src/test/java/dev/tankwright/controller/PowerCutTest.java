@@ -5,6 +5,7 @@ import static dev.tankwright.trace.CountedAssertions.assertFalse;
 import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import dev.tankwright.controller.board.Command;
+import dev.tankwright.controller.board.CycleCause;
 import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.NoticeKind;
@@ -34,7 +35,8 @@ class PowerCutTest {
     int left = rig.outputs.panel.remainingMs;
     rig.cutPower(60).advance(1_000).expect(Phase.PAUSED).expectNothingDriven();
     assertEquals(left, rig.outputs.panel.remainingMs, "what is left outlasts the power");
-    assertEquals(1, rig.of(NoticeKind.CYCLE_PAUSED, 2).size(), "by loss of power");
+    assertEquals(
+        1, rig.of(NoticeKind.CYCLE_PAUSED, CycleCause.POWER.ordinal()).size(), "by loss of power");
     rig.advance(60_000).expect(Phase.PAUSED).expectNothingDriven();
     rig.press(Command.RESUME).expect(Phase.HEATING);
     rig.warm(ScanRig.WARM).until(Phase.COMPLETE, 60_000);
@@ -46,7 +48,9 @@ class PowerCutTest {
   @DisplayName("the operator may also stop the cycle that lost its power")
   void stopped() {
     ScanRig rig = ScanRig.in(Phase.CLEANING).cutPower(1).advance(1_000).expect(Phase.PAUSED);
-    rig.press(Command.STOP).expect(Phase.STANDBY).expectNoted(NoticeKind.CYCLE_STOPPED, 0);
+    rig.press(Command.STOP)
+        .expect(Phase.STANDBY)
+        .expectNoted(NoticeKind.CYCLE_STOPPED, CycleCause.OPERATOR.ordinal());
   }
 
   @Test
@@ -60,7 +64,7 @@ class PowerCutTest {
     }
     rig.cutPower(10).until(Phase.LOCKOUT, 1_000).expectNothingDriven();
     assertEquals(Fault.POWER_CUTS_REPEATED, rig.outputs.panel.fault);
-    rig.expectNoted(NoticeKind.CYCLE_INTERRUPTED, 0);
+    rig.expectNoted(NoticeKind.CYCLE_INTERRUPTED, CycleCause.FAULT.ordinal());
     rig.expectResetAccepted(Fault.POWER_CUTS_REPEATED);
   }
 

@@ -1,8 +1,9 @@
 package dev.tankwright.events;
 
-import java.util.List;
+import dev.tankwright.controller.board.CycleCause;
+import java.util.Optional;
 
-/** What paused a cycle, or ended it before its time. */
+/** What paused a cycle, or ended it before its time, in the words of the events. */
 public enum Cause {
   /** The operator wished it. */
   OPERATOR,
@@ -15,27 +16,15 @@ public enum Cause {
   /** Power was lost, be it mains alone or the whole device. */
   MAINS;
 
-  // By the numbers that the controller's notices of a pause and of a stop carry.
-  private static final List<Cause> OF_PAUSE = List.of(OPERATOR, LID, MAINS);
-  private static final List<Cause> OF_STOP = List.of(OPERATOR, PAUSE_LIMIT);
-
-  /**
-   * What paused a cycle.
-   *
-   * @param number the first number of the notice that says so
-   * @throws IndexOutOfBoundsException when no cause has that number
-   */
-  static Cause ofPause(int number) {
-    return OF_PAUSE.get(number);
-  }
-
-  /**
-   * What stopped a cycle.
-   *
-   * @param number the first number of the notice that says so
-   * @throws IndexOutOfBoundsException when no cause has that number
-   */
-  static Cause ofStop(int number) {
-    return OF_STOP.get(number);
+  /** The event's word for the controller's cause; empty where nothing but the plan ended it. */
+  static Optional<Cause> of(CycleCause cause) {
+    return switch (cause) {
+      case NONE -> Optional.empty();
+      case OPERATOR -> Optional.of(OPERATOR);
+      case LID -> Optional.of(LID);
+      case POWER -> Optional.of(MAINS);
+      case PAUSE_LIMIT -> Optional.of(PAUSE_LIMIT);
+      case FAULT -> Optional.of(FAULT);
+    };
   }
 }

@@ -1,5 +1,6 @@
 package dev.tankwright.events;
 
+import dev.tankwright.controller.board.CycleCause;
 import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.NoticeKind;
 import dev.tankwright.controller.board.NoticeRing;
@@ -177,11 +178,7 @@ public final class EventComposer implements NoticeRing.Taker {
     Instant now = origin.at(uptimeMs);
     switch (kind) {
       case CYCLE_STARTED -> begin(Programme.of(first), second);
-      case CYCLE_PAUSED ->
-          memory =
-              memory.with(
-                  open()
-                      .paused(new Pause(now, Cause.ofPause(first), Phase.of(second), Pause.OPEN)));
+      case CYCLE_PAUSED -> memory = memory.with(open().paused(pause(now, first, second)));
       case CYCLE_RESUMED -> memory = memory.with(open().resumed(now));
       case CYCLE_COMPLETED, CYCLE_STOPPED, CYCLE_INTERRUPTED ->
           memory = memory.with(open().resumed(now));
@@ -190,6 +187,11 @@ public final class EventComposer implements NoticeRing.Taker {
       case FAULT_CLEARED -> resets.cleared(Fault.of(first), uptimeMs);
       default -> {}
     }
+  }
+
+  private static Pause pause(Instant now, int cause, int held) {
+    Cause paused = Cause.of(CycleCause.of(cause)).orElse(Cause.OPERATOR);
+    return new Pause(now, paused, Phase.of(held), Pause.OPEN);
   }
 
   private void begin(Programme programme, int setpointMilliC) {
@@ -245,7 +247,7 @@ public final class EventComposer implements NoticeRing.Taker {
     CycleRecorder recorder = new CycleRecorder(origin, tally);
     CycleRecord record =
         recorder.record(
-            outcome, NoticeData.cause(outcome, first), uptimeMs, open(), memory.solution());
+            outcome, Cause.of(CycleCause.of(first)), uptimeMs, open(), memory.solution());
     lastRecord = Optional.of(record);
     memory = memory.withoutCycle();
     emit(EventType.CYCLE_RECORDED, uptimeMs, number(), record.document());

@@ -1,6 +1,7 @@
 package dev.tankwright.events;
 
 import dev.tankwright.controller.board.Command;
+import dev.tankwright.controller.board.CycleCause;
 import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.NoticeKind;
@@ -9,7 +10,6 @@ import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Refusal;
 import dev.tankwright.controller.sequence.CycleTally;
 import java.time.Instant;
-import java.util.Optional;
 
 /** What an event says, from the two numbers of its notice: words and units instead of ordinals. */
 final class NoticeData {
@@ -30,11 +30,11 @@ final class NoticeData {
     return switch (kind) {
       case PHASE_CHANGED -> phaseChanged(Phase.of(first), Phase.of(second));
       case CYCLE_STARTED -> started(Programme.of(first), second);
-      case CYCLE_PAUSED -> paused(cycle(), Cause.ofPause(first), Phase.of(second));
+      case CYCLE_PAUSED -> paused(first, Phase.of(second));
       case CYCLE_RESUMED -> cycle().word("phase", Phase.of(first)).build();
       case CYCLE_COMPLETED -> cycle().build();
-      case CYCLE_STOPPED -> stopped(first);
-      case CYCLE_INTERRUPTED -> interrupted();
+      case CYCLE_STOPPED -> caused(first).build();
+      case CYCLE_INTERRUPTED -> caused(first).words("faults", CycleRecorder.faults(tally)).build();
       case FAULT_RAISED, FAULT_CLEARED -> fault(Fault.of(first));
       case COMMAND_REFUSED -> refused(Command.of(first), Refusal.of(second));
       case SOLUTION_FILLED -> Document.builder().textUnlessEmpty("lot", nextLot).build();
@@ -45,17 +45,14 @@ final class NoticeData {
     };
   }
 
-  /** What ended a cycle, from the first number of the notice that says so. */
-  static Optional<Cause> cause(Outcome outcome, int first) {
-    return switch (outcome) {
-      case COMPLETED -> Optional.empty();
-      case STOPPED -> Optional.of(Cause.ofStop(first));
-      case INTERRUPTED -> Optional.of(Cause.FAULT);
-    };
+  private Document paused(int cause, Phase held) {
+    return caused(cause).word("phase", held).build();
   }
 
-  private static Document paused(Document.Builder cycle, Cause cause, Phase held) {
-    return cycle.word("cause", cause).word("phase", held).build();
+  private Document.Builder caused(int cause) {
+    Document.Builder document = cycle();
+    Cause.of(CycleCause.of(cause)).ifPresent(word -> document.word("cause", word));
+    return document;
   }
 
   private Document solution(Instant now) {
@@ -74,14 +71,6 @@ final class NoticeData {
         .textUnlessEmpty("operator", order.reference().operator())
         .textUnlessEmpty("load", order.reference().load())
         .build();
-  }
-
-  private Document stopped(int first) {
-    return cycle().word("cause", Cause.ofStop(first)).build();
-  }
-
-  private Document interrupted() {
-    return cycle().word("cause", Cause.FAULT).words("faults", CycleRecorder.faults(tally)).build();
   }
 
   private static Document phaseChanged(Phase from, Phase to) {

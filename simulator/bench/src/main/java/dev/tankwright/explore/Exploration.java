@@ -44,8 +44,8 @@ public final class Exploration {
   }
 
   /** Explores one set in this thread. */
-  public SetResult explore(Plan plan) {
-    return explore(plan, Onlooker.NOBODY);
+  public SetResult explore(FaultySet plan) {
+    return explore(plan, ProgressListener.NOBODY);
   }
 
   /**
@@ -57,12 +57,12 @@ public final class Exploration {
    * @param onlooker told how far it has come
    * @return the results in the order of the plans
    */
-  public List<SetResult> explore(List<Plan> plans, int threads, Onlooker onlooker) {
+  public List<SetResult> explore(List<FaultySet> plans, int threads, ProgressListener onlooker) {
     ExecutorService workers = Executors.newFixedThreadPool(threads, Exploration::worker);
     try {
       CompletionService<Done> running = new ExecutorCompletionService<>(workers);
       plans.forEach(plan -> running.submit(() -> new Done(plan, explore(plan, onlooker))));
-      Map<Plan, SetResult> results = new HashMap<>();
+      Map<FaultySet, SetResult> results = new HashMap<>();
       while (results.size() < plans.size()) {
         Done done = next(running);
         results.put(done.plan, done.result);
@@ -74,7 +74,7 @@ public final class Exploration {
     }
   }
 
-  private SetResult explore(Plan plan, Onlooker onlooker) {
+  private SetResult explore(FaultySet plan, ProgressListener onlooker) {
     onlooker.begins(plan);
     return new Explorer(profile, plan, limits, onlooker).explore();
   }
@@ -91,7 +91,7 @@ public final class Exploration {
   }
 
   /** A set that was explored. */
-  private record Done(Plan plan, SetResult result) {}
+  private record Done(FaultySet plan, SetResult result) {}
 
   private static Thread worker(Runnable work) {
     Thread thread = new Thread(work, "explore");

@@ -21,15 +21,15 @@ final class Explorer {
   private static final int TOLD_STATES = 1 << 10;
 
   private final DeviceProfile profile;
-  private final Plan plan;
+  private final FaultySet plan;
   private final Limits limits;
-  private final Onlooker onlooker;
+  private final ProgressListener onlooker;
   private final int mostFaults;
   private final Choices choices;
-  private final Bench bench;
+  private final Machine machine;
   private final Recovery recovery;
-  private final StateWords from = Bench.words();
-  private final StateWords to = Bench.words();
+  private final StateWords from = Machine.words();
+  private final StateWords to = Machine.words();
   private final Origins origins = new Origins();
   private final Map<Rule, int[]> broken = new EnumMap<>(Rule.class);
   private StateSet states;
@@ -52,20 +52,20 @@ final class Explorer {
    * @param limits how far
    * @param onlooker told how far it has come
    */
-  Explorer(DeviceProfile profile, Plan plan, Limits limits, Onlooker onlooker) {
+  Explorer(DeviceProfile profile, FaultySet plan, Limits limits, ProgressListener onlooker) {
     this.profile = profile;
     this.plan = plan;
     this.limits = limits;
     this.onlooker = onlooker;
     mostFaults = plan.detail().mostFaults();
     choices = new Choices(profile, plan.ordered(), plan.detail());
-    bench = new Bench(profile, choices);
+    machine = new Machine(profile, choices);
     recovery = new Recovery(choices, choices.temperatures());
   }
 
   SetResult explore() {
-    mirrors = Mirrors.find(new Bench(profile, choices), choices, plan.keyLasts());
-    bench.start(from);
+    mirrors = Mirrors.find(new Machine(profile, choices), choices, plan.keyLasts());
+    machine.start(from);
     states = new StateSet(from.size());
     mirrors.settle(from.words(), false);
     states.addFirst(from.words());
@@ -94,16 +94,17 @@ final class Explorer {
   /** Looks at everything that can follow a state. */
   private void expand(int state) {
     states.follow(state, from.words());
-    bench.look(from);
-    int temperature = bench.world().temperature();
-    Phase phase = bench.watch().phase();
-    int back = recovery.choice(temperature, phase, bench.world().isPressed());
-    boolean arrived = phase == Phase.STANDBY || bench.watch().needsService();
+    machine.look(from);
+    int temperature = machine.world().temperature();
+    Phase phase = machine.watch().phase();
+    int back = recovery.choice(temperature, phase, machine.world().isPressed());
+    boolean arrived = phase == Phase.STANDBY || machine.watch().needsService();
     if (arrived) {
       origins.recovers(state, Origins.ARRIVED);
     }
     int[] following =
-        choices.after(temperature, bench.world().isPressed(), bench.watch().stoppingFaults() > 0);
+        choices.after(
+            temperature, machine.world().isPressed(), machine.watch().stoppingFaults() > 0);
     for (int choice : following) {
       int target = follow(state, choice);
       if (choice == back && !arrived) {
@@ -118,15 +119,15 @@ final class Explorer {
    * rule, {@link Origins#ARRIVED} when the state is judged and not gone on from.
    */
   private int follow(int state, int choice) {
-    Rule rule = bench.scan(from, choice, to);
+    Rule rule = machine.scan(from, choice, to);
     if (rule != null) {
       note(rule, state, choice);
       return Origins.NOWHERE;
     }
-    if (bench.watch().stoppingFaults() > mostFaults) {
+    if (machine.watch().stoppingFaults() > mostFaults) {
       return Origins.ARRIVED;
     }
-    mirrors.settle(to.words(), bench.world().isPressed());
+    mirrors.settle(to.words(), machine.world().isPressed());
     int added = states.add(from.words(), to.words());
     if (added >= 0) {
       origins.reached(added, state, choice);
@@ -134,7 +135,7 @@ final class Explorer {
     }
     int known = -1 - added;
     if (known == state) {
-      bench.stay();
+      machine.stay();
     }
     return known;
   }
@@ -160,6 +161,6 @@ final class Explorer {
         states.bytes() + origins.bytes(),
         complete,
         violations,
-        Growth.of(states, TOLD_WORDS));
+        LargestWords.of(states, TOLD_WORDS));
   }
 }

@@ -28,30 +28,30 @@ final class Mirrors {
   }
 
   /**
-   * Finds the words by random scans of a bench of its own.
+   * Finds the words by random scans of a machine of its own.
    *
    * @param keyLasts whether the last key may matter for longer than one scan
    */
-  static Mirrors find(Bench bench, Choices choices, boolean keyLasts) {
-    StateWords from = Bench.words();
-    StateWords to = Bench.words();
-    bench.start(from);
+  static Mirrors find(Machine machine, Choices choices, boolean keyLasts) {
+    StateWords from = Machine.words();
+    StateWords to = Machine.words();
+    machine.start(from);
     MirrorSearch pulse = new MirrorSearch(from.size());
     MirrorSearch refusal = new MirrorSearch(from.size());
     MirrorSearch key = new MirrorSearch(from.size());
     Random random = new Random(1);
     for (int scan = 0; scan < SCANS; scan++) {
-      World world = bench.world();
+      World world = machine.world();
       boolean begun = world.hasBegun();
       int[] next = choices.after(world.temperature(), world.isPressed(), false);
       int choice = next[random.nextInt(next.length)];
       // A loss of power shows nothing.
-      if (choice >= choices.all().size() || bench.scan(from, choice, to) != null) {
-        bench.look(from);
+      if (choice >= choices.all().size() || machine.scan(from, choice, to) != null) {
+        machine.look(from);
         continue;
       }
-      pulse.saw(bench.outputs().watchdogPulse ? 1 : 0, to);
-      Refusal shown = bench.outputs().panel.refusal;
+      pulse.saw(machine.outputs().watchdogPulse ? 1 : 0, to);
+      Refusal shown = machine.outputs().panel.refusal;
       refusal.saw(shown == null ? NO_REFUSAL : shown.ordinal(), to);
       Key pressed = choices.all().get(choice).key();
       // What stands on the pins at power-up is no news.

@@ -15,17 +15,17 @@ final class Recovery {
   private static final byte STUCK = 3;
 
   private final int[] healthy;
-  private final int[] silent;
+  private final int[] noKey;
 
   Recovery(Choices choices, int temperatures) {
     healthy = new int[temperatures * Phase.count()];
-    silent = new int[temperatures];
+    noKey = new int[temperatures];
     for (int temperature = 0; temperature < temperatures; temperature++) {
       for (Phase phase : Phase.values()) {
         healthy[temperature * Phase.count() + phase.ordinal()] =
             choices.healthy(temperature, key(phase));
       }
-      silent[temperature] = choices.healthy(temperature, Command.NONE);
+      noKey[temperature] = choices.healthy(temperature, Command.NONE);
     }
   }
 
@@ -40,7 +40,7 @@ final class Recovery {
 
   /** What the world does in this state on the way back. */
   int choice(int temperature, Phase phase, boolean pressed) {
-    return pressed ? silent[temperature] : healthy[temperature * Phase.count() + phase.ordinal()];
+    return pressed ? noKey[temperature] : healthy[temperature * Phase.count() + phase.ordinal()];
   }
 
   /**

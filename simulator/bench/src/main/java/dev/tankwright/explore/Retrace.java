@@ -30,45 +30,45 @@ final class Retrace {
    *
    * @param path the choices from power-up on
    */
-  Violation violation(Plan plan, Rule rule, int[] path) {
-    Bench bench = new Bench(profile, choices);
-    StateWords state = Bench.words();
-    bench.start(state);
+  Violation violation(FaultySet plan, Rule rule, int[] path) {
+    Machine machine = new Machine(profile, choices);
+    StateWords state = Machine.words();
+    machine.start(state);
     List<PinScan> scans = new ArrayList<>();
     int counter = -ShortTimes.SCAN_MS;
     for (int choice : path) {
-      counter = scan(bench, state, choice, counter, scans);
+      counter = scan(machine, state, choice, counter, scans);
     }
     if (rule == Rule.STANDBY_IN_REACH) {
-      tryBack(bench, state, counter, scans);
+      tryBack(machine, state, counter, scans);
     }
-    RuntimeException thrown = bench.thrown();
+    RuntimeException thrown = machine.thrown();
     return new Violation(rule, plan.text(), scans, thrown == null ? "" : thrown.toString());
   }
 
   /** One scan or loss of power; gives back the counter's reading. */
-  private int scan(Bench bench, StateWords state, int choice, int before, List<PinScan> scans) {
+  private int scan(Machine machine, StateWords state, int choice, int before, List<PinScan> scans) {
     if (choice >= choices.all().size()) {
-      bench.scan(state, choice, state);
+      machine.scan(state, choice, state);
       scans.add(PinScan.cut(PowerCut.values()[choice - choices.all().size()]));
       // After a loss of power the counter begins anew; the first scan counts no time.
       return -ShortTimes.SCAN_MS;
     }
-    Choice c = bench.world().choice(choice);
+    Choice c = machine.world().choice(choice);
     Step step = c.step();
     int counter = step == Step.WRAPPING ? step.from + step.millis : before + step.millis;
-    bench.scan(state, choice, state);
-    scans.add(PinScan.of(bench.world().pins(), counter, c.key().fresh()));
+    machine.scan(state, choice, state);
+    scans.add(PinScan.of(machine.world().pins(), counter, c.key().fresh()));
     return counter;
   }
 
   /** Shows in vain how the operator tries to come back to STANDBY. */
-  private void tryBack(Bench bench, StateWords state, int counter, List<PinScan> scans) {
+  private void tryBack(Machine machine, StateWords state, int counter, List<PinScan> scans) {
     for (int scan = 1; scan <= Violation.BACK_SCANS; scan++) {
-      bench.look(state);
-      World world = bench.world();
-      int choice = recovery.choice(world.temperature(), bench.watch().phase(), world.isPressed());
-      bench.scan(state, choice, state);
+      machine.look(state);
+      World world = machine.world();
+      int choice = recovery.choice(world.temperature(), machine.watch().phase(), world.isPressed());
+      machine.scan(state, choice, state);
       boolean fresh = world.choice(choice).key().fresh();
       int reading = counter + scan * ShortTimes.SCAN_MS;
       scans.add(PinScan.of(world.pins(), reading, fresh));

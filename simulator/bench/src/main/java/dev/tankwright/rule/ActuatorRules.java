@@ -46,7 +46,7 @@ final class ActuatorRules {
   private Rule driving(ScanMoment m) {
     Outputs out = m.out;
     if (out.ultrasoundEnable && !PinLimits.isLidClosed(m.in)) {
-      return Rule.LID_SILENCES;
+      return Rule.LID_STOPS_ULTRASOUND;
     }
     if (m.dry) {
       return Rule.NOTHING_OVER_DRY_TANK;

@@ -5,7 +5,7 @@ public enum Rule {
   /** Nothing is thrown. */
   SCAN_THROWS_NOTHING("", "a scan throws nothing"),
   /** Lid. */
-  LID_SILENCES("SR-01", "no ultrasound unless both lid contacts say closed"),
+  LID_STOPS_ULTRASOUND("SR-01", "no ultrasound unless both lid contacts say closed"),
   /** Level. */
   NOTHING_OVER_DRY_TANK("SR-09", "neither heat nor ultrasound when dry for its time"),
   /** Drain and actuators. */
@@ -13,15 +13,15 @@ public enum Rule {
   /** Cut-off. */
   NO_HEAT_OVER_LIMIT("SR-03", "no heat over the cut-off limit after its time"),
   /** Sensors. */
-  NO_HEAT_WITHOUT_SENSORS("SR-05", "no heat unless both sensors can be believed"),
+  NO_HEAT_WITHOUT_SENSORS("SR-05", "no heat unless both sensors are valid"),
   /** Cut-off relay. */
   CUT_OFF_OPENS_RELAY("SR-03", "the cut-off relay is open while a CUT_OFF fault is latched"),
   /** Mains. */
   NOTHING_WITHOUT_MAINS("", "nothing is driven without mains"),
   /** Valve. */
-  DRAIN_SHUT_WHILE_DRIVING("SR-13", "the drain is never opened while heating or sounding"),
+  DRAIN_SHUT_WHILE_DRIVING("SR-13", "the drain is never opened while heating or sonicating"),
   /** Drive. */
-  DRIVE_WITHIN_LIMITS("SR-11", "level and frequency are in range while sounding, else 0"),
+  DRIVE_WITHIN_LIMITS("SR-11", "level and frequency are in range while sonicating, else 0"),
   /** Phases that drive nothing. */
   REST_DRIVES_NOTHING("", "heat and ultrasound only while running, the drain only in DRAINING"),
   /** Lockout. */
@@ -44,7 +44,8 @@ public enum Rule {
   /** Remaining time. */
   TIME_LEFT_FALLS(
       "",
-      "the remaining time grows only by owed degassing or what was not saved, and is 0 outside"),
+      "the remaining time grows only by required degassing or what was not saved, and is 0"
+          + " outside"),
   /** Notices. */
   NO_NOTICE_LOST("", "no notice is lost while the ring is drained after every scan"),
   /** Watchdog. */

@@ -177,7 +177,7 @@ public final class RuleWatch implements NoticeRing.Taker {
       return Rule.PHASES_BY_TABLE;
     }
     int left = out.panel.remainingMs;
-    // Degassing that has become owed is put in where heating ends, and nowhere else.
+    // Degassing that has become required is put in where heating ends, and nowhere else.
     boolean putIn = phase == Phase.HEATING && out.panel.phase == Phase.DEGASSING;
     boolean grew = !started && left > remainingMs && !putIn;
     if (grew || (left != 0 && !out.panel.phase.isInCycle() && !power.isHeld(out.panel.phase))) {

@@ -1,7 +1,7 @@
 package dev.tankwright.cli;
 
-import dev.tankwright.explore.Onlooker;
-import dev.tankwright.explore.Plan;
+import dev.tankwright.explore.FaultySet;
+import dev.tankwright.explore.ProgressListener;
 import dev.tankwright.explore.SetResult;
 import java.util.HashMap;
 import java.util.Locale;
@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.function.LongSupplier;
 
 /** Tells how far an exploration has come, in one line of a terminal. Any thread. */
-final class ExplorationProgress implements Onlooker {
+final class ExplorationProgress implements ProgressListener {
   private static final long NANOS_PER_SECOND = 1_000_000_000L;
   private static final long BETWEEN = NANOS_PER_SECOND / 4;
 
@@ -17,8 +17,8 @@ final class ExplorationProgress implements Onlooker {
   private final LongSupplier nanoseconds;
   private final int all;
   private final Results results;
-  private final Map<Plan, Long> began = new HashMap<>();
-  private final Map<Plan, Seen> underWay = new HashMap<>();
+  private final Map<FaultySet, Long> began = new HashMap<>();
+  private final Map<FaultySet, Seen> underWay = new HashMap<>();
   private long last;
   private int done;
 
@@ -49,14 +49,14 @@ final class ExplorationProgress implements Onlooker {
   }
 
   @Override
-  public synchronized void begins(Plan plan) {
+  public synchronized void begins(FaultySet plan) {
     began.put(plan, nanoseconds.getAsLong());
     underWay.put(plan, new Seen(0, 0));
     line.say(text());
   }
 
   @Override
-  public synchronized void looked(Plan plan, int looked, int reached) {
+  public synchronized void looked(FaultySet plan, int looked, int reached) {
     underWay.put(plan, new Seen(looked, reached));
     long now = nanoseconds.getAsLong();
     if (now - last >= BETWEEN) {
@@ -66,7 +66,7 @@ final class ExplorationProgress implements Onlooker {
   }
 
   @Override
-  public synchronized void done(Plan plan, SetResult result) {
+  public synchronized void done(FaultySet plan, SetResult result) {
     done++;
     underWay.remove(plan);
     line.clear();

@@ -2,7 +2,7 @@ package dev.tankwright.cli;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.explore.Exploration;
-import dev.tankwright.explore.Plan;
+import dev.tankwright.explore.FaultySet;
 import dev.tankwright.explore.SetResult;
 import dev.tankwright.report.ProvenSets;
 import java.io.PrintWriter;
@@ -43,11 +43,11 @@ final class ExplorationSession implements AutoCloseable {
   }
 
   /** Explores what was not proven before, and gives back the results of all sets. */
-  List<SetResult> explore(List<Plan> plans, int threads) {
+  List<SetResult> explore(List<FaultySet> plans, int threads) {
     List<SetResult> results = new ArrayList<>();
-    List<Plan> left = new ArrayList<>();
+    List<FaultySet> left = new ArrayList<>();
     print.print(ExplorationText.head());
-    for (Plan plan : plans) {
+    for (FaultySet plan : plans) {
       Optional<SetResult> known = proven.flatMap(sets -> sets.find(plan.text()));
       known.ifPresentOrElse(results::add, () -> left.add(plan));
       known.ifPresent(result -> print.print(ExplorationText.known(result)));

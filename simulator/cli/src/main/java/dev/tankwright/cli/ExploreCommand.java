@@ -2,8 +2,8 @@ package dev.tankwright.cli;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.explore.Exploration;
-import dev.tankwright.explore.Fingerprint;
-import dev.tankwright.explore.Plan;
+import dev.tankwright.explore.FaultySet;
+import dev.tankwright.explore.ProofFingerprint;
 import dev.tankwright.explore.SetResult;
 import dev.tankwright.explore.Violation;
 import dev.tankwright.report.ProvenSets;
@@ -107,7 +107,7 @@ final class ExploreCommand implements Callable<Integer> {
     require(limit >= 1, "--limit", limit);
     require(threads >= 1, "--threads", threads);
     DeviceProfile limits = limits();
-    List<Plan> plans = plans();
+    List<FaultySet> plans = plans();
     try (ExplorationSession session = session(limits)) {
       return verdict(session.explore(plans, threads), session.shortened());
     }
@@ -120,18 +120,18 @@ final class ExploreCommand implements Callable<Integer> {
 
   private ProvenSets proven(DeviceProfile limits) throws BadInputException {
     try {
-      return proven == null ? null : ProvenSets.open(proven, Fingerprint.of(limits));
+      return proven == null ? null : ProvenSets.open(proven, ProofFingerprint.of(limits));
     } catch (IllegalArgumentException e) {
       throw new BadInputException("tankwright: --proven: " + e.getMessage());
     }
   }
 
-  private List<Plan> plans() throws BadInputException {
+  private List<FaultySet> plans() throws BadInputException {
     if (faulty.isEmpty()) {
-      return quick ? Plan.quick() : Plan.whole();
+      return quick ? FaultySet.quick() : FaultySet.whole();
     }
     try {
-      return List.of(Plan.of(faulty));
+      return List.of(FaultySet.of(faulty));
     } catch (IllegalArgumentException e) {
       throw new BadInputException("tankwright: --faulty: " + e.getMessage());
     }

@@ -3,7 +3,7 @@ package dev.tankwright.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dev.tankwright.explore.Plan;
+import dev.tankwright.explore.FaultySet;
 import dev.tankwright.explore.SetResult;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -17,8 +17,8 @@ class ExplorationProgressTest {
   private static final long SECOND = 1_000_000_000L;
   private static final int NARROW = 80;
 
-  private final Plan first = Plan.quick().get(0);
-  private final Plan second = Plan.quick().get(1);
+  private final FaultySet first = FaultySet.quick().get(0);
+  private final FaultySet second = FaultySet.quick().get(1);
   private final AtomicLong clock = new AtomicLong(5 * SECOND);
   private final StringWriter terminal = new StringWriter();
   private final List<String> results = new ArrayList<>();
@@ -29,7 +29,7 @@ class ExplorationProgressTest {
           2,
           (result, seconds) -> results.add(result.faulty() + " " + seconds + " s"));
 
-  private static SetResult result(Plan plan) {
+  private static SetResult result(FaultySet plan) {
     return new SetResult(plan.text(), 1, 1, 1, 1, true, List.of(), "");
   }
 

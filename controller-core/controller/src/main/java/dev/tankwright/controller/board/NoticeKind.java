@@ -7,20 +7,20 @@ public enum NoticeKind {
   /** A cycle started. First: ordinal of the programme; second: setpoint in m°C. */
   CYCLE_STARTED,
   /**
-   * The cycle was paused. First: 0 by the operator, 1 by the lid, 2 by loss of power; second:
-   * ordinal of the phase that is held.
+   * The cycle was paused. First: ordinal of the {@link CycleCause}; second: ordinal of the phase
+   * that is held.
    */
   CYCLE_PAUSED,
   /** The cycle goes on. First: ordinal of the phase it goes on with. */
   CYCLE_RESUMED,
-  /** The cycle ended as planned. */
+  /** The cycle ended as planned. First: ordinal of the {@link CycleCause}. */
   CYCLE_COMPLETED,
   /**
-   * The operator, or a pause that lasted too long, ended the cycle. First: 0 by the operator, 1 by
-   * the pause limit.
+   * The operator, or a pause that lasted too long, ended the cycle. First: ordinal of the {@link
+   * CycleCause}.
    */
   CYCLE_STOPPED,
-  /** A fault ended the cycle. */
+  /** A fault ended the cycle. First: ordinal of the {@link CycleCause}. */
   CYCLE_INTERRUPTED,
   /** A fault was latched. First: its ordinal. */
   FAULT_RAISED,

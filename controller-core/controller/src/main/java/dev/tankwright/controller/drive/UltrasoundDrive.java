@@ -33,14 +33,14 @@ final class UltrasoundDrive {
   }
 
   void shape(UltrasoundMode mode, int dtMs, Wanted wanted) {
-    switch (mode) {
-      case PULSED -> pulse(dtMs, wanted);
-      case SWEPT -> sweep(dtMs, wanted);
-      case OFF -> {
-        pulseElapsedMs = 0;
-        sweepElapsedMs = 0;
-        drive(false, 0, 0, wanted);
-      }
+    if (mode == UltrasoundMode.PULSED) {
+      pulse(dtMs, wanted);
+    } else if (mode == UltrasoundMode.SWEPT) {
+      sweep(dtMs, wanted);
+    } else {
+      pulseElapsedMs = 0;
+      sweepElapsedMs = 0;
+      drive(false, 0, 0, wanted);
     }
   }
 

@@ -1,5 +1,6 @@
 package dev.tankwright.controller.sequence;
 
+import dev.tankwright.controller.board.CycleCause;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.NoticeKind;
@@ -9,11 +10,6 @@ import dev.tankwright.controller.board.Recipe;
 
 /** What a change of phase does to the cycle, and what is announced of it. */
 final class PhaseChange {
-  private static final int BY_OPERATOR = 0;
-  private static final int BY_LID = 1;
-  private static final int BY_PAUSE_LIMIT = 1;
-  private static final int BY_POWER = 2;
-
   private final Situation s;
   private final int powerCutsMaximum;
 
@@ -48,17 +44,17 @@ final class PhaseChange {
   }
 
   private void pause(Phase from, Trigger trigger) {
-    int cause =
+    CycleCause cause =
         switch (trigger) {
-          case LID_OPENED -> BY_LID;
-          case MAINS_LOST, CYCLE_FOUND -> BY_POWER;
-          default -> BY_OPERATOR;
+          case LID_OPENED -> CycleCause.LID;
+          case MAINS_LOST, CYCLE_FOUND -> CycleCause.POWER;
+          default -> CycleCause.OPERATOR;
         };
     // After a loss of power the bath has cooled for an unknown time: it is heated up first.
-    s.cycle.heldPhase = cause == BY_POWER ? Phase.HEATING : from;
+    s.cycle.heldPhase = cause == CycleCause.POWER ? Phase.HEATING : from;
     s.tally.interrupted();
-    s.journal.note(NoticeKind.CYCLE_PAUSED, cause, s.cycle.heldPhase.ordinal());
-    if (cause == BY_POWER) {
+    s.journal.note(NoticeKind.CYCLE_PAUSED, cause.ordinal(), s.cycle.heldPhase.ordinal());
+    if (cause == CycleCause.POWER) {
       powerLost();
     }
   }
@@ -73,21 +69,21 @@ final class PhaseChange {
   private void complete() {
     s.keepWarm.begin(s.cycle.setpointMilliC);
     s.cycle.foilVerdictDue = s.cycle.foilCheck;
-    end(NoticeKind.CYCLE_COMPLETED, BY_OPERATOR);
+    end(NoticeKind.CYCLE_COMPLETED, CycleCause.NONE);
   }
 
   private void endEarly(Trigger trigger) {
     switch (trigger) {
-      case FAULT_LATCHED -> end(NoticeKind.CYCLE_INTERRUPTED, 0);
-      case PAUSE_EXPIRED -> end(NoticeKind.CYCLE_STOPPED, BY_PAUSE_LIMIT);
-      default -> end(NoticeKind.CYCLE_STOPPED, BY_OPERATOR);
+      case FAULT_LATCHED -> end(NoticeKind.CYCLE_INTERRUPTED, CycleCause.FAULT);
+      case PAUSE_EXPIRED -> end(NoticeKind.CYCLE_STOPPED, CycleCause.PAUSE_LIMIT);
+      default -> end(NoticeKind.CYCLE_STOPPED, CycleCause.OPERATOR);
     }
   }
 
-  private void end(NoticeKind how, int cause) {
+  private void end(NoticeKind how, CycleCause cause) {
     s.tally.endedBy(s.faults.bits());
     s.logbook.cycleEnded(s.tally);
     s.cycle.end();
-    s.journal.note(how, cause, 0);
+    s.journal.note(how, cause.ordinal(), 0);
   }
 }

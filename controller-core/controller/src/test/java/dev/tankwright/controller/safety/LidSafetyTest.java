@@ -4,6 +4,7 @@ import static dev.tankwright.trace.CountedAssertions.assertEquals;
 
 import dev.tankwright.controller.ScanRig;
 import dev.tankwright.controller.board.Command;
+import dev.tankwright.controller.board.CycleCause;
 import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.NoticeKind;
 import dev.tankwright.controller.board.Phase;
@@ -23,7 +24,7 @@ class LidSafetyTest {
   void soundStopsInTheSameScan(boolean make, boolean breaking) {
     ScanRig rig = ScanRig.in(Phase.CLEANING).advance(1_000).expectDriven(false, true, false);
     rig.lidContacts(make, breaking).scan(10).expectNothingDriven().expect(Phase.PAUSED);
-    rig.expectNoted(NoticeKind.CYCLE_PAUSED, 1).expectNoFault();
+    rig.expectNoted(NoticeKind.CYCLE_PAUSED, CycleCause.LID.ordinal()).expectNoFault();
   }
 
   @ParameterizedTest

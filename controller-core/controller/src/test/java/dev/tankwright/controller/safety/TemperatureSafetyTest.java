@@ -6,6 +6,7 @@ import static dev.tankwright.trace.CountedAssertions.assertTrue;
 
 import dev.tankwright.controller.ScanRig;
 import dev.tankwright.controller.board.Command;
+import dev.tankwright.controller.board.CycleCause;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Fault;
 import dev.tankwright.controller.board.NoticeKind;
@@ -85,7 +86,9 @@ class TemperatureSafetyTest {
     ScanRig rig = ScanRig.in(Phase.CLEANING);
     rig.warm(47.9).advance(10_000).expectNoFault().expect(Phase.CLEANING);
     rig.warm(48.1).advance(5_000).expectNoFault().expect(Phase.CLEANING);
-    rig.scan(10).expectTrip(Fault.OVERSHOOT).expectNoted(NoticeKind.CYCLE_INTERRUPTED, 0);
+    rig.scan(10)
+        .expectTrip(Fault.OVERSHOOT)
+        .expectNoted(NoticeKind.CYCLE_INTERRUPTED, CycleCause.FAULT.ordinal());
     // The setpoint ended with the cycle, the heat did not.
     rig.expectResetRefused(Refusal.CAUSE_PRESENT);
     rig.warm(47.9).expectResetAccepted(Fault.OVERSHOOT);

@@ -4,6 +4,7 @@ import static dev.tankwright.trace.CountedAssertions.assertEquals;
 
 import dev.tankwright.controller.ScanRig;
 import dev.tankwright.controller.board.Command;
+import dev.tankwright.controller.board.CycleCause;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.NoticeKind;
 import dev.tankwright.controller.board.Parameter;
@@ -27,7 +28,7 @@ class PauseTest {
   void pauseHolds(Phase held) {
     ScanRig rig = ScanRig.in(held).advance(3_000);
     rig.press(Command.PAUSE).expect(Phase.PAUSED).expectNothingDriven();
-    rig.expectNoted(NoticeKind.CYCLE_PAUSED, 0);
+    rig.expectNoted(NoticeKind.CYCLE_PAUSED, CycleCause.OPERATOR.ordinal());
     int left = rig.outputs.panel.remainingMs;
     rig.advance(120_000).expectNothingDriven();
     assertEquals(left, rig.outputs.panel.remainingMs);
@@ -56,14 +57,16 @@ class PauseTest {
         .press(Command.STOP)
         .expect(Phase.STANDBY)
         .expectNothingDriven()
-        .expectNoted(NoticeKind.CYCLE_STOPPED, 0);
+        .expectNoted(NoticeKind.CYCLE_STOPPED, CycleCause.OPERATOR.ordinal());
   }
 
   @Test
   @DisplayName("a pause that lasts too long ends the cycle")
   void pauseExpires() {
     ScanRig rig = ScanRig.in(Phase.PAUSED, hasty).advance(10_000).expect(Phase.PAUSED);
-    rig.scan(10).expect(Phase.STANDBY).expectNoted(NoticeKind.CYCLE_STOPPED, 1);
+    rig.scan(10)
+        .expect(Phase.STANDBY)
+        .expectNoted(NoticeKind.CYCLE_STOPPED, CycleCause.PAUSE_LIMIT.ordinal());
   }
 
   @Test
@@ -73,7 +76,9 @@ class PauseTest {
     for (int ms = 0; ms < 10_000; ms += 500) {
       rig.press(Command.RESUME).expect(Phase.PAUSED).advance(490);
     }
-    rig.press(Command.RESUME).expect(Phase.STANDBY).expectNoted(NoticeKind.CYCLE_STOPPED, 1);
+    rig.press(Command.RESUME)
+        .expect(Phase.STANDBY)
+        .expectNoted(NoticeKind.CYCLE_STOPPED, CycleCause.PAUSE_LIMIT.ordinal());
   }
 
   @ParameterizedTest

@@ -12,9 +12,9 @@ import java.util.stream.Collectors;
  * @param faulty the parts that are faulty
  * @param detail how finely the world is divided
  */
-public record Plan(Set<Part> faulty, Detail detail) {
+public record FaultySet(Set<Part> faulty, Detail detail) {
   /** Keeps its own copy of the set. */
-  public Plan {
+  public FaultySet {
     faulty = Set.copyOf(faulty);
   }
 
@@ -27,23 +27,23 @@ public record Plan(Set<Part> faulty, Detail detail) {
    * @param parts names of one part or of several, or {@code none} alone
    * @throws IllegalArgumentException with the names that there are, when one is not known
    */
-  public static Plan of(List<String> parts) {
+  public static FaultySet of(List<String> parts) {
     if (parts.equals(List.of(NONE))) {
-      return new Plan(Set.of(), Detail.COARSE);
+      return new FaultySet(Set.of(), Detail.COARSE);
     }
     return faulty(parts.stream().map(Part::of).collect(Collectors.toSet()));
   }
 
-  private static Plan faulty(Set<Part> parts) {
+  private static FaultySet faulty(Set<Part> parts) {
     boolean sparse = parts.size() > 1 && parts.stream().anyMatch(Part::bringsMany);
     Detail alone = parts.contains(Part.COUNTER) ? Detail.BOUNDED : Detail.COARSE;
-    return new Plan(parts, sparse ? Detail.SPARSE : alone);
+    return new FaultySet(parts, sparse ? Detail.SPARSE : alone);
   }
 
   /** No faulty part, and each alone, in the coarse world; the counter in the bounded one. */
-  public static List<Plan> quick() {
-    List<Plan> plans = new ArrayList<>();
-    plans.add(new Plan(Set.of(), Detail.COARSE));
+  public static List<FaultySet> quick() {
+    List<FaultySet> plans = new ArrayList<>();
+    plans.add(new FaultySet(Set.of(), Detail.COARSE));
     for (Part part : Part.values()) {
       plans.add(faulty(Set.of(part)));
     }
@@ -54,10 +54,10 @@ public record Plan(Set<Part> faulty, Detail detail) {
    * The fine and the gradual world without a faulty part, those of {@link #quick()}, and each two
    * in the coarse world; two of which one brings many faults in the sparse one.
    */
-  public static List<Plan> whole() {
-    List<Plan> plans = new ArrayList<>();
-    plans.add(new Plan(Set.of(), Detail.FINE));
-    plans.add(new Plan(Set.of(), Detail.GRADUAL));
+  public static List<FaultySet> whole() {
+    List<FaultySet> plans = new ArrayList<>();
+    plans.add(new FaultySet(Set.of(), Detail.FINE));
+    plans.add(new FaultySet(Set.of(), Detail.GRADUAL));
     plans.addAll(quick());
     for (Part one : Part.values()) {
       for (Part other : Part.values()) {

@@ -17,18 +17,21 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Stream;
+import org.objectweb.asm.ClassReader;
+import org.objectweb.asm.ClassWriter;
 
 /**
  * Tells one controller, its rules, its worlds and its limits from another: a result holds for what
- * has the same fingerprint, and for nothing else. Made of the compiled classes, so that another
- * compiler may give another one.
+ * has the same fingerprint, and for nothing else. Made of the compiled classes without line numbers
+ * and names of variables, so that a comment makes no difference; another compiler may give another
+ * one.
  */
-public final class Fingerprint {
+public final class ProofFingerprint {
   private static final int DIGITS = 16;
   private static final List<Class<?>> PACKAGES =
       List.of(CleanerController.class, Rule.class, Explorer.class);
 
-  private Fingerprint() {}
+  private ProofFingerprint() {}
 
   /**
    * The first 16 hexadecimal digits of the SHA-256, FIPS 180-4, of the classes that run in this
@@ -78,8 +81,14 @@ public final class Fingerprint {
     }
     for (Path file : files) {
       add(folder.relativize(file).toString(), digest);
-      digest.update(Files.readAllBytes(file));
+      digest.update(withoutLineNumbers(Files.readAllBytes(file)));
     }
+  }
+
+  private static byte[] withoutLineNumbers(byte[] compiled) {
+    ClassWriter writer = new ClassWriter(0);
+    new ClassReader(compiled).accept(writer, ClassReader.SKIP_DEBUG);
+    return writer.toByteArray();
   }
 
   private static void add(String text, MessageDigest digest) {

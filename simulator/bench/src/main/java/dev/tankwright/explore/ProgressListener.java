@@ -1,22 +1,22 @@
 package dev.tankwright.explore;
 
 /** Is told how far an exploration has come. */
-public interface Onlooker {
+public interface ProgressListener {
   /** Listens to nothing. */
-  Onlooker NOBODY =
-      new Onlooker() {
+  ProgressListener NOBODY =
+      new ProgressListener() {
         @Override
-        public void begins(Plan plan) {}
+        public void begins(FaultySet plan) {}
 
         @Override
-        public void looked(Plan plan, int looked, int reached) {}
+        public void looked(FaultySet plan, int looked, int reached) {}
 
         @Override
-        public void done(Plan plan, SetResult result) {}
+        public void done(FaultySet plan, SetResult result) {}
       };
 
   /** A set is begun; in the thread that explores it. */
-  void begins(Plan plan);
+  void begins(FaultySet plan);
 
   /**
    * A set goes on; now and then, in the thread that explores it.
@@ -24,8 +24,8 @@ public interface Onlooker {
    * @param looked at how many states it was looked
    * @param reached how many states are known by now
    */
-  void looked(Plan plan, int looked, int reached);
+  void looked(FaultySet plan, int looked, int reached);
 
   /** A set is at its end; in the thread that asked for the exploration. */
-  void done(Plan plan, SetResult result);
+  void done(FaultySet plan, SetResult result);
 }

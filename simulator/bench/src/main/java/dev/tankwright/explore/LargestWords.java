@@ -5,10 +5,10 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Which words of the state take most distinct values: what makes a set of states grow. */
-final class Growth {
+final class LargestWords {
   private static final int SHOWN_VALUES = 6;
 
-  private Growth() {}
+  private LargestWords() {}
 
   static String of(StateSet states, int words) {
     return IntStream.range(0, states.wordCount())

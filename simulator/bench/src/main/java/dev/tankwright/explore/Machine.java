@@ -12,7 +12,7 @@ import dev.tankwright.rule.RuleWatch;
  * The real controller, the watch over it and the world around it as one machine, whose state is a
  * row of words. One thread; allocates nothing per scan.
  */
-final class Bench {
+final class Machine {
   /** Words beside the controller's own. */
   private static final int OTHER_WORDS = 32;
 
@@ -29,7 +29,7 @@ final class Bench {
   private boolean stays;
   private int millis;
 
-  Bench(DeviceProfile profile, Choices choices) {
+  Machine(DeviceProfile profile, Choices choices) {
     this.profile = profile;
     controller = new CleanerController(profile);
     controller.capture(poweredUp);
