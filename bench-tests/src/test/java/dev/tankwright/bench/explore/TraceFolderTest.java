@@ -45,7 +45,7 @@ class TraceFolderTest {
   void named() {
     List<Path> files =
         TraceFolder.write(folder, List.of(violation(Rule.LID_STOPS_ULTRASOUND)), PROFILE);
-    assertEquals(List.of(folder.resolve("lid-silences--counter+commands.yaml")), files);
+    assertEquals(List.of(folder.resolve("lid-stops-ultrasound--counter+commands.yaml")), files);
   }
 
   @Test

@@ -45,8 +45,8 @@ class BadTimelineTest {
                 + " is 68.333 °C"),
         change(
             "cut-off-limit: 70 °C",
-            "dead-band: 1 °C",
-            "11:16: dead-band is '1 °C', a temperature; dead-band is a temperature difference, in"
+            "hysteresis: 1 °C",
+            "11:17: hysteresis is '1 °C', a temperature; hysteresis is a temperature difference, in"
                 + " K"),
         change(
             "cut-off-limit: 70 °C",

@@ -97,7 +97,7 @@ public class ScenarioReaderTest {
             controller:
               cut-off-limit: 66 °C
               setpoint-maximum: 64 °C
-              dead-band: 0.5 K
+              hysteresis: 0.5 K
               dry-time: 40 ms
               drive-frequency: 38.5 kHz
               cleaning-level: 80 %
