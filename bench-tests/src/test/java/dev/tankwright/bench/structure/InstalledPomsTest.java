@@ -41,6 +41,7 @@ class InstalledPomsTest {
                   "snakeyaml-engine",
                   "jackson-core",
                   "hipparchus-optim",
+                  "asm",
                   "commons-csv",
                   "uplot",
                   "junit-jupiter-api?",

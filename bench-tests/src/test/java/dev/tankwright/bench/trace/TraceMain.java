@@ -34,6 +34,7 @@ public final class TraceMain {
     Files.writeString(folder.resolve("requirements.csv"), report.csv());
     Files.writeString(folder.resolve("requirements.md"), report.markdown());
     summary(findings, folder).forEach(System.out::println);
+    ProofState.lines(root).forEach(System.out::println);
     faults.forEach(fault -> System.err.println("[trace] " + fault));
     if (!faults.isEmpty()) {
       throw new IllegalStateException(
