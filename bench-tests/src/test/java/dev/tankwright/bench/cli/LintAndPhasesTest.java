@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.tankwright.controller.sequence.PhaseTable;
-import dev.tankwright.report.StateChartXml;
+import dev.tankwright.report.statechart.StateChartXml;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;

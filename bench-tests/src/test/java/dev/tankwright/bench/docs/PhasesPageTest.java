@@ -2,7 +2,7 @@ package dev.tankwright.bench.docs;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import dev.tankwright.report.PhaseChart;
+import dev.tankwright.report.statechart.PhaseChart;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;

@@ -2,10 +2,10 @@ package dev.tankwright.bench.docs;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import dev.tankwright.report.Change;
-import dev.tankwright.report.EventsSeen;
-import dev.tankwright.report.RunFolder;
-import dev.tankwright.report.Spare;
+import dev.tankwright.report.campaign.SpareMargin;
+import dev.tankwright.report.changes.Change;
+import dev.tankwright.report.results.EventsSeen;
+import dev.tankwright.report.run.RunFolder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -58,7 +58,8 @@ class ReportsPageTest {
   @DisplayName("every step of the matrix stands, in order")
   void steps() {
     assertEquals(
-        Arrays.stream(Spare.values()).map(Spare::word).toList(), first("A campaign on one page"));
+        Arrays.stream(SpareMargin.values()).map(SpareMargin::word).toList(),
+        first("A campaign on one page"));
   }
 
   private List<String> first(String section) {

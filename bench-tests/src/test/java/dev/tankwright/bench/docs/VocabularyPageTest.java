@@ -25,9 +25,9 @@ import dev.tankwright.explore.Part;
 import dev.tankwright.loop.Signal;
 import dev.tankwright.plant.PartFault;
 import dev.tankwright.record.FindingKind;
-import dev.tankwright.report.Change;
-import dev.tankwright.report.Spare;
-import dev.tankwright.report.VcdScope;
+import dev.tankwright.report.campaign.SpareMargin;
+import dev.tankwright.report.changes.Change;
+import dev.tankwright.report.trace.VcdScope;
 import dev.tankwright.rule.Rule;
 import dev.tankwright.scenario.Verdict;
 import java.util.ArrayList;
@@ -75,7 +75,7 @@ class VocabularyPageTest {
         Arguments.of("Outcomes of a requirement", names(Verdict.Outcome.values())),
         Arguments.of(
             "Changes against an earlier release", list(Change.Kind.values(), Change.Kind::words)),
-        Arguments.of("Steps of a campaign's matrix", list(Spare.values(), Spare::word)),
+        Arguments.of("Steps of a campaign's matrix", list(SpareMargin.values(), SpareMargin::word)),
         Arguments.of("Scopes of a value change dump", scopes()));
   }
 

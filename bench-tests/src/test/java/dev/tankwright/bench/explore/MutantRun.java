@@ -7,7 +7,7 @@ import dev.tankwright.explore.FaultySet;
 import dev.tankwright.explore.Part;
 import dev.tankwright.explore.SetResult;
 import dev.tankwright.explore.Violation;
-import dev.tankwright.report.BrokenRuleScenario;
+import dev.tankwright.report.exploration.BrokenRuleScenario;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.Verdict;
 import dev.tankwright.scenario.file.ScenarioReader;

@@ -1,7 +1,7 @@
 package dev.tankwright.bench.report;
 
-import dev.tankwright.report.EventsSeen;
-import dev.tankwright.report.HtmlReport;
+import dev.tankwright.report.results.EventsSeen;
+import dev.tankwright.report.run.HtmlReport;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.file.ScenarioReader;
 import dev.tankwright.scenario.run.RunResult;

@@ -9,7 +9,7 @@ import dev.tankwright.controller.board.Phase;
 import dev.tankwright.controller.sequence.PhaseTable;
 import dev.tankwright.controller.sequence.Transition;
 import dev.tankwright.controller.sequence.Trigger;
-import dev.tankwright.report.StateChartXml;
+import dev.tankwright.report.statechart.StateChartXml;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.Arrays;

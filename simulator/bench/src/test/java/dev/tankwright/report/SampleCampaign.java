@@ -24,7 +24,7 @@ import java.util.OptionalLong;
  * A made-up campaign: every fault but the first two is detected after 100 ms and holds by 5 K; the
  * first fails in HEATING, the second never gets its phase CLEANING. One requirement is vacuous.
  */
-final class SampleCampaign {
+public final class SampleCampaign {
   static final List<Phase> PHASES = List.of(Phase.HEATING, Phase.CLEANING, Phase.DRAINING);
   static final List<Required> REQUIRED =
       List.of(
@@ -34,12 +34,12 @@ final class SampleCampaign {
 
   private SampleCampaign() {}
 
-  static CampaignResult of(int faults, int casesPerCell) {
+  public static CampaignResult of(int faults, int casesPerCell) {
     return of(faults, casesPerCell, "");
   }
 
   /** The faults' names end as given. */
-  static CampaignResult of(int faults, int casesPerCell, String ending) {
+  public static CampaignResult of(int faults, int casesPerCell, String ending) {
     List<String> names = new ArrayList<>();
     List<CaseResult> cases = new ArrayList<>();
     for (int fault = 0; fault < faults; fault++) {

@@ -6,6 +6,7 @@ import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.loop.Signal;
 import dev.tankwright.loop.Trace;
+import dev.tankwright.report.results.EventsSeen;
 import dev.tankwright.scenario.Verdict;
 import dev.tankwright.scenario.run.Mark;
 import dev.tankwright.scenario.run.PhaseSpan;
@@ -17,9 +18,9 @@ import java.util.OptionalLong;
 /**
  * A made-up run of forty minutes: heating, degassing, cleaning, a lid opened, an end in lockout.
  */
-final class SampleRun {
-  static final String SCRIPT = "</script><script>alert(1)</script><!-- \u2028 & \"it's\"";
-  static final int END = 2_400_000;
+public final class SampleRun {
+  public static final String SCRIPT = "</script><script>alert(1)</script><!-- \u2028 & \"it's\"";
+  public static final int END = 2_400_000;
 
   private static final int HEATED = 900_000;
   private static final int DEGASSED = 1_200_000;
@@ -29,21 +30,21 @@ final class SampleRun {
 
   private SampleRun() {}
 
-  static RunResult of() {
+  public static RunResult of() {
     return titled("First cycle of the morning");
   }
 
-  static RunResult titled(String title) {
+  public static RunResult titled(String title) {
     return new RunResult(
         about(title), profile(), verdicts(), phases(), marks(), trace(500), record());
   }
 
-  static RunResult with(List<Verdict> verdicts) {
+  public static RunResult with(List<Verdict> verdicts) {
     return new RunResult(
         about("One by one"), profile(), verdicts, phases(), marks(), trace(5_000), "");
   }
 
-  static RunResult.About about(String title) {
+  public static RunResult.About about(String title) {
     return new RunResult.About(
         "first-cycle.v2.yaml",
         title,
@@ -56,7 +57,7 @@ final class SampleRun {
         "9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08");
   }
 
-  static EventsSeen events() {
+  public static EventsSeen events() {
     return new EventsSeen(true, "tcp://127.0.0.1:1883", 12, 11, List.of("bench-1/12"), 2, "");
   }
 
@@ -64,7 +65,7 @@ final class SampleRun {
     return DeviceProfile.sixLitre().with(Parameter.CUT_OFF_LIMIT, 68_000);
   }
 
-  static List<Verdict> verdicts() {
+  public static List<Verdict> verdicts() {
     return List.of(
         verdict("The solution stays below the cut-off", "SR-03", Verdict.Outcome.HELD, 27.4, "K"),
         verdict("Opening silences the bath", "SR-01", Verdict.Outcome.HELD, 0.01, "s"),
@@ -80,7 +81,7 @@ final class SampleRun {
             "The relay never welded."));
   }
 
-  static Verdict verdict(
+  public static Verdict verdict(
       String name, String id, Verdict.Outcome outcome, double margin, String unit) {
     return new Verdict(
         name,
@@ -118,7 +119,7 @@ final class SampleRun {
   }
 
   /** The trace, with one row per so many ms. */
-  static Trace trace(int everyMillis) {
+  public static Trace trace(int everyMillis) {
     Trace trace = new Trace();
     for (int millis = 0; millis <= END; millis += everyMillis) {
       int now = millis;
@@ -170,7 +171,7 @@ final class SampleRun {
     return phase;
   }
 
-  static String record() {
+  public static String record() {
     return "{\"programme\":\"MEDIUM\",\"setpointCelsius\":40.0,\"interruptions\":[{\"atSeconds\":1500,"
                + "\"reason\":\"LID_OPEN\"}],\"faults\":[],\"completed\":false,\"foil\":null,"
                + "\"note\":\"<b>&amp;\"}";

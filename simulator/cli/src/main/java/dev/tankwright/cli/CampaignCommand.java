@@ -6,7 +6,7 @@ import dev.tankwright.campaign.Plan;
 import dev.tankwright.campaign.PlanException;
 import dev.tankwright.campaign.Replay;
 import dev.tankwright.campaign.Shard;
-import dev.tankwright.report.CampaignFolder;
+import dev.tankwright.report.campaign.CampaignFolder;
 import dev.tankwright.scenario.yaml.ScenarioException;
 import java.io.PrintWriter;
 import java.nio.file.Path;

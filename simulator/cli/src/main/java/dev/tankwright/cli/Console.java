@@ -1,7 +1,7 @@
 package dev.tankwright.cli;
 
-import dev.tankwright.report.ConsoleSummary;
-import dev.tankwright.report.EventsSeen;
+import dev.tankwright.report.results.EventsSeen;
+import dev.tankwright.report.run.ConsoleSummary;
 import dev.tankwright.scenario.run.RunResult;
 import java.io.PrintWriter;
 import java.util.List;

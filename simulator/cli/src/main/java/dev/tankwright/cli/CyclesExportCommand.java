@@ -3,7 +3,7 @@ package dev.tankwright.cli;
 import dev.tankwright.record.Export;
 import dev.tankwright.record.Records;
 import dev.tankwright.record.StoreException;
-import dev.tankwright.report.UnwritableException;
+import dev.tankwright.report.files.UnwritableException;
 import java.io.IOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;

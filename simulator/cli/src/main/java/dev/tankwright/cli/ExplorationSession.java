@@ -4,7 +4,7 @@ import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.explore.Exploration;
 import dev.tankwright.explore.FaultySet;
 import dev.tankwright.explore.SetResult;
-import dev.tankwright.report.ProvenSets;
+import dev.tankwright.report.exploration.ProvenSets;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;

@@ -6,8 +6,8 @@ import dev.tankwright.explore.FaultySet;
 import dev.tankwright.explore.ProofFingerprint;
 import dev.tankwright.explore.SetResult;
 import dev.tankwright.explore.Violation;
-import dev.tankwright.report.ProvenSets;
-import dev.tankwright.report.TraceFolder;
+import dev.tankwright.report.exploration.BrokenRuleFolder;
+import dev.tankwright.report.exploration.ProvenSets;
 import dev.tankwright.scenario.file.LimitsReader;
 import dev.tankwright.scenario.yaml.ScenarioException;
 import java.nio.file.Path;
@@ -141,7 +141,7 @@ final class ExploreCommand implements Callable<Integer> {
     List<Violation> violations = new ArrayList<>();
     results.forEach(result -> violations.addAll(result.violations()));
     if (!violations.isEmpty()) {
-      for (Path file : TraceFolder.write(out, violations, shortened)) {
+      for (Path file : BrokenRuleFolder.write(out, violations, shortened)) {
         spec.commandLine().getOut().println("written: " + file);
       }
     }

@@ -1,6 +1,6 @@
 package dev.tankwright.cli;
 
-import dev.tankwright.report.UnwritableException;
+import dev.tankwright.report.files.UnwritableException;
 import java.io.PrintWriter;
 import picocli.CommandLine;
 

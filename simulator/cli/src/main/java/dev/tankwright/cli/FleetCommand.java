@@ -3,7 +3,7 @@ package dev.tankwright.cli;
 import dev.tankwright.events.mqtt.BrokerAccess;
 import dev.tankwright.events.mqtt.Timing;
 import dev.tankwright.fleet.FleetSettings;
-import dev.tankwright.report.UnwritableException;
+import dev.tankwright.report.files.UnwritableException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -7,7 +7,7 @@ import dev.tankwright.fleet.FleetMoment;
 import dev.tankwright.fleet.FleetResult;
 import dev.tankwright.fleet.FleetRun;
 import dev.tankwright.fleet.FleetSettings;
-import dev.tankwright.report.UnwritableException;
+import dev.tankwright.report.files.UnwritableException;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;

@@ -10,7 +10,7 @@ import dev.tankwright.hunt.HuntResult;
 import dev.tankwright.hunt.HuntText;
 import dev.tankwright.hunt.Method;
 import dev.tankwright.hunt.Space;
-import dev.tankwright.report.CampaignFolder;
+import dev.tankwright.report.campaign.CampaignFolder;
 import dev.tankwright.scenario.Verdict;
 import dev.tankwright.scenario.quantity.Plain;
 import dev.tankwright.scenario.yaml.ScenarioException;

@@ -1,7 +1,7 @@
 package dev.tankwright.cli;
 
-import dev.tankwright.report.PhaseChart;
-import dev.tankwright.report.StateChartXml;
+import dev.tankwright.report.statechart.PhaseChart;
+import dev.tankwright.report.statechart.StateChartXml;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;

@@ -2,8 +2,8 @@ package dev.tankwright.cli;
 
 import dev.tankwright.plant.BathProfile;
 import dev.tankwright.plant.facts.BathFacts;
-import dev.tankwright.report.FactsText;
-import dev.tankwright.report.ProfileFolder;
+import dev.tankwright.report.profile.FactsText;
+import dev.tankwright.report.profile.ProfileFolder;
 import dev.tankwright.scenario.profile.BuiltInBaths;
 import dev.tankwright.scenario.profile.ProfileReader;
 import dev.tankwright.scenario.yaml.ScenarioException;

@@ -3,15 +3,15 @@ package dev.tankwright.cli;
 import dev.tankwright.campaign.CampaignReader;
 import dev.tankwright.campaign.Plan;
 import dev.tankwright.campaign.PlanException;
-import dev.tankwright.report.CampaignPages;
-import dev.tankwright.report.ChangesFolder;
-import dev.tankwright.report.ChangesText;
-import dev.tankwright.report.Comparison;
-import dev.tankwright.report.Results;
-import dev.tankwright.report.SummaryFolder;
-import dev.tankwright.report.SummaryText;
-import dev.tankwright.report.UnreadableException;
-import dev.tankwright.report.Verification;
+import dev.tankwright.report.ResultPages;
+import dev.tankwright.report.campaign.CampaignPages;
+import dev.tankwright.report.changes.ChangesFolder;
+import dev.tankwright.report.changes.ChangesText;
+import dev.tankwright.report.changes.Comparison;
+import dev.tankwright.report.files.ManifestCheck;
+import dev.tankwright.report.files.UnreadableException;
+import dev.tankwright.report.results.Results;
+import dev.tankwright.report.summary.SummaryText;
 import dev.tankwright.scenario.yaml.ScenarioException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -78,7 +78,7 @@ final class ReportCommand implements Callable<Integer> {
     check();
     try {
       if (verify) {
-        return verified(Verification.of(folder));
+        return verified(ManifestCheck.of(folder));
       }
       return baseline == null ? summarised() : compared();
     } catch (UnreadableException e) {
@@ -105,7 +105,7 @@ final class ReportCommand implements Callable<Integer> {
     }
   }
 
-  private int verified(Verification verification) {
+  private int verified(ManifestCheck verification) {
     print(verification.text());
     return verification.isIntact() ? ExitCode.HELD : ExitCode.FAILED;
   }
@@ -113,7 +113,7 @@ final class ReportCommand implements Callable<Integer> {
   private int summarised() throws UnreadableException, BadInputException {
     Results results =
         campaign == null
-            ? SummaryFolder.write(folder)
+            ? ResultPages.write(folder)
             : CampaignPages.writeAgain(folder, plan(), Version.text());
     print(SummaryText.of(results));
     return results.allHeld() ? ExitCode.HELD : ExitCode.FAILED;

@@ -1,7 +1,7 @@
 package dev.tankwright.cli;
 
-import dev.tankwright.report.RunFolder;
-import dev.tankwright.report.SummaryFolder;
+import dev.tankwright.report.run.RunFolder;
+import dev.tankwright.report.summary.SummaryFolder;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.file.ScenarioReader;
 import dev.tankwright.scenario.yaml.ScenarioException;

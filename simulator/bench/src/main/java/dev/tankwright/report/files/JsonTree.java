@@ -1,0 +1,85 @@
+package dev.tankwright.report.files;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** A whole JSON document as maps, lists, texts, numbers and truth values. */
+public final class JsonTree {
+  private static final JsonFactory FACTORY =
+      JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
+
+  private final JsonParser parser;
+
+  private JsonTree(JsonParser parser) {
+    this.parser = parser;
+  }
+
+  /**
+   * The object that the document is.
+   *
+   * @param file how the document is called in messages
+   * @throws UnreadableException when it is no JSON, is cut off, holds more than one document or is
+   *     no object
+   */
+  public static JsonFields object(byte[] document, String file) throws UnreadableException {
+    try (JsonParser parser = FACTORY.createParser(document)) {
+      if (parser.nextToken() != JsonToken.START_OBJECT) {
+        throw new UnreadableException(file + ": no JSON object; it is empty or of another kind");
+      }
+      Map<String, Object> members = new JsonTree(parser).members();
+      if (parser.nextToken() != null) {
+        throw new UnreadableException(file + ": something follows the end of the document");
+      }
+      return new JsonFields(members, file);
+    } catch (JsonProcessingException e) {
+      String where = e.getLocation() == null ? "" : ", line " + e.getLocation().getLineNr();
+      throw new UnreadableException(
+          file
+              + where
+              + ": cut off or damaged ("
+              + e.getOriginalMessage()
+              + "); make it anew from its scenario");
+    } catch (IOException e) {
+      throw new UncheckedIOException("Bytes in memory cannot be read", e);
+    }
+  }
+
+  private Map<String, Object> members() throws IOException {
+    Map<String, Object> members = new LinkedHashMap<>();
+    while (parser.nextToken() != JsonToken.END_OBJECT) {
+      String name = parser.currentName();
+      parser.nextToken();
+      members.put(name, value());
+    }
+    return members;
+  }
+
+  private List<Object> elements() throws IOException {
+    List<Object> elements = new ArrayList<>();
+    while (parser.nextToken() != JsonToken.END_ARRAY) {
+      elements.add(value());
+    }
+    return elements;
+  }
+
+  private Object value() throws IOException {
+    return switch (parser.currentToken()) {
+      case START_OBJECT -> members();
+      case START_ARRAY -> elements();
+      case VALUE_STRING -> parser.getText();
+      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> parser.getNumberValue();
+      case VALUE_TRUE -> true;
+      case VALUE_FALSE -> false;
+      default -> "";
+    };
+  }
+}
