@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.PackageMatcher;
-import java.util.Comparator;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -45,6 +45,8 @@ class LibrariesTest {
           entry("org.sqlite..", Set.of("delivery", "facility")),
           entry("picocli..", Set.of("cli")));
 
+  private static final Map<String, Map<String, String>> USERS = users();
+
   private static final List<String> PLATFORM_AND_OURS =
       List.of("java..", "javax..", "dev.tankwright..");
 
@@ -69,14 +71,10 @@ class LibrariesTest {
       "no class uses a library that is not named here; PostgreSQL's driver is reached by its"
           + " address alone")
   void noOtherLibrary() {
-    List<String> others =
-        MainClasses.ALL.stream()
-            .flatMap(one -> one.getDirectDependenciesFromSelf().stream())
-            .filter(use -> !matchesAny(USED_IN.keySet(), use))
-            .filter(use -> !matchesAny(PLATFORM_AND_OURS, use))
-            .map(Dependency::getDescription)
-            .toList();
-    assertEquals(List.of(), others);
+    Map<String, Map<String, String>> others = new TreeMap<>(USERS);
+    others.keySet().removeIf(used -> matchesAny(USED_IN.keySet(), used));
+    others.keySet().removeIf(used -> matchesAny(PLATFORM_AND_OURS, used));
+    assertEquals(Map.of(), others);
   }
 
   @Test
@@ -86,30 +84,34 @@ class LibrariesTest {
     assertTrue(MainClasses.ALL.size() > 800, "only " + MainClasses.ALL.size() + " classes");
   }
 
-  /** The modules that use a package, each with the first of the classes that do. */
-  private static Map<String, String> users(String packages) {
-    Map<String, String> found = new TreeMap<>();
-    MainClasses.ALL.stream()
-        .sorted(Comparator.comparing(JavaClass::getName))
-        .filter(
-            one ->
-                one.getDirectDependenciesFromSelf().stream()
-                    .anyMatch(use -> matches(packages, use)))
-        .forEach(one -> found.putIfAbsent(MainClasses.module(one), one.getName()));
+  /** By package, the modules that use it, each with one of the classes that do. */
+  private static Map<String, Map<String, String>> users() {
+    Map<String, Map<String, String>> found = new TreeMap<>();
+    for (JavaClass one : MainClasses.ALL) {
+      String module = MainClasses.module(one);
+      for (Dependency use : one.getDirectDependenciesFromSelf()) {
+        JavaClass target = use.getTargetClass().getBaseComponentType();
+        found
+            .computeIfAbsent(target.getPackageName(), any -> new TreeMap<>())
+            .put(module, one.getName());
+      }
+    }
     return found;
   }
 
-  private static boolean matchesAny(Iterable<String> packages, Dependency use) {
-    for (String one : packages) {
-      if (matches(one, use)) {
-        return true;
-      }
-    }
-    return false;
+  /** The modules that use one of the packages, each with one of the classes that do. */
+  private static Map<String, String> users(String packages) {
+    Map<String, String> found = new TreeMap<>();
+    USERS.forEach(
+        (used, users) -> {
+          if (matchesAny(List.of(packages), used)) {
+            found.putAll(users);
+          }
+        });
+    return found;
   }
 
-  private static boolean matches(String packages, Dependency use) {
-    JavaClass target = use.getTargetClass().getBaseComponentType();
-    return PackageMatcher.of(packages).matches(target.getPackageName());
+  private static boolean matchesAny(Collection<String> packages, String used) {
+    return packages.stream().anyMatch(one -> PackageMatcher.of(one).matches(used));
   }
 }
