@@ -18,7 +18,6 @@ class CampaignCommandTest {
   private static final List<String> FILES =
       List.of("results.tsv", "matrix.csv", "cases.csv", "junit.xml");
 
-  @TempDir private static Path shared;
   private static Path quick;
   private static Path whole;
   private static Tool.Result run;
@@ -27,9 +26,9 @@ class CampaignCommandTest {
 
   @BeforeAll
   static void runOnce() throws IOException, InterruptedException {
-    quick = Tool.root().resolve("bench-tests/campaigns/single-faults-quick.yaml");
-    whole = shared.resolve("whole");
-    run = campaign(shared, "--out", whole.toString(), "--threads", "3");
+    quick = QuickCampaign.FILE;
+    whole = QuickCampaign.whole();
+    run = QuickCampaign.result();
   }
 
   private static Tool.Result campaign(Path from, String... options)
@@ -76,20 +75,20 @@ class CampaignCommandTest {
   @DisplayName("three shares joined leave the same bytes as one machine; bad sets are bad input")
   void shards() throws IOException, InterruptedException {
     for (int i = 1; i <= 3; i++) {
-      Tool.Result share = campaign(folder, "--out", "share-" + i, "--shard", i + "/3", "--quiet");
+      Tool.Result share = campaign(folder, "--out", "./share-" + i, "--shard", i + "/3", "--quiet");
       assertEquals(0, share.code(), share.err());
       assertEquals("", share.out() + share.err());
     }
-    Tool.Result missing = Tool.run(folder, "merge", "share-1", "share-3", "--out", "merged");
+    Tool.Result missing = Tool.run(folder, "merge", "./share-1", "./share-3", "--out", "./merged");
     assertEquals(2, missing.code());
     assertTrue(missing.err().contains("1 of 3 shares are missing: 2/3"), missing.err());
     assertFalse(Files.exists(folder.resolve("merged/results.tsv")));
     Tool.Result merged =
-        Tool.run(folder, "merge", "share-3", "share-1", "share-2", "--out", "merged");
+        Tool.run(folder, "merge", "./share-3", "./share-1", "./share-2", "--out", "./merged");
     assertEquals(0, merged.code(), merged.err());
     assertSame(whole, folder.resolve("merged"));
     Tool.Result again =
-        Tool.run(folder, "merge", "share-3", "share-1", "share-2", "--out", "merged");
+        Tool.run(folder, "merge", "./share-3", "./share-1", "./share-2", "--out", "./merged");
     assertEquals(2, again.code());
     assertTrue(again.err().contains("holds 128 results already"), again.err());
   }
@@ -97,12 +96,12 @@ class CampaignCommandTest {
   @Test
   @DisplayName("a replayed case is a scenario that runs to the verdict of its campaign")
   void replay() throws IOException, InterruptedException {
-    Tool.Result written = campaign(folder, "--replay", "3", "--out", "replay");
+    Tool.Result written = campaign(folder, "--replay", "3", "--out", "./replay");
     assertEquals(0, written.code(), written.err());
     List<String> lines = written.out().lines().toList();
-    assertEquals("tankwright run replay/case-3.yaml", lines.get(lines.size() - 1));
+    assertEquals("tankwright run ./replay/case-3.yaml", lines.get(lines.size() - 1));
     Tool.Result replayed =
-        Tool.run(folder, "run", "--broker", "none", "replay/case-3.yaml", "--out", "out");
+        Tool.run(folder, "run", "--broker", "none", "./replay/case-3.yaml", "--out", "./out");
     String junit = Files.readString(folder.resolve("out/junit.xml"));
     assertTrue(junit.contains("Case 3: heater-relay-welded in HEATING"), junit);
     assertTrue(replayed.out().contains("not exercised"), "no low level in this case");
@@ -157,7 +156,7 @@ class CampaignCommandTest {
         phases: CLEANING
         """;
     Files.writeString(folder.resolve("bad.yaml"), text);
-    Tool.Result result = Tool.run(folder, "campaign", "bad.yaml", "--out", "out");
+    Tool.Result result = Tool.run(folder, "campaign", "./bad.yaml", "--out", "./out");
     assertEquals(1, result.code(), result.err());
     assertTrue(
         result.out().contains("FAILED  SR-01 Opening the lid silences the bath"), result.out());

@@ -31,23 +31,23 @@ class DeliverCommandTest {
   @Test
   void keepsWhatABrokerThatIsAwayNeverGotAndDeliversItLater() throws Exception {
     Tool.Result run =
-        Tool.run(folder, "run", SCENARIO, "--quiet", "--broker", nowhere(), "--outbox", "e.db");
+        Tool.run(folder, "run", SCENARIO, "--quiet", "--broker", nowhere(), "--outbox", "./e.db");
     assertEquals(3, run.code(), run.err());
     assertTrue(run.err().contains("connection refused"), run.err());
     try (EmbeddedBroker broker = EmbeddedBroker.start()) {
       String uri = broker.uri().toString();
       String other = Tool.library().resolve("normal-use/small-bath.yaml").toString();
       Tool.Result again =
-          Tool.run(folder, "run", other, "--quiet", "--broker", uri, "--outbox", "e.db");
+          Tool.run(folder, "run", other, "--quiet", "--broker", uri, "--outbox", "./e.db");
       assertEquals(2, again.code(), "another device cannot go on in this outbox");
       assertTrue(again.err().contains("give another file"), again.err());
-      Tool.Result first = Tool.run(folder, "deliver", "--outbox", "e.db", "--broker", uri);
+      Tool.Result first = Tool.runJar(folder, "deliver", "--outbox", "./e.db", "--broker", uri);
       assertEquals(0, first.code(), first.err());
       assertTrue(
           first.out().matches("(\\d+) of \\1 owed events were acknowledged\\.\\R"), first.out());
-      Tool.Result second = Tool.run(folder, "deliver", "--outbox", "e.db", "--broker", uri);
+      Tool.Result second = Tool.run(folder, "deliver", "--outbox", "./e.db", "--broker", uri);
       assertEquals(0, second.code(), second.err());
-      assertTrue(second.out().startsWith("e.db owes nothing"), second.out());
+      assertTrue(second.out().startsWith("./e.db owes nothing"), second.out());
     }
   }
 
@@ -64,7 +64,7 @@ class DeliverCommandTest {
             "--user",
             "bath-1",
             "--password-file",
-            "word");
+            "./word");
     assertEquals(2, run.code());
     assertFalse(run.err().contains("sesame"), run.err());
     run = Tool.run(folder, "run", SCENARIO, "--broker", "mqtt://broker.example");

@@ -36,16 +36,17 @@ class ExploreCommandTest {
   @DisplayName("a bad limit is bad input, named with its place")
   void badLimits() throws IOException, InterruptedException {
     Files.writeString(folder.resolve("limits.yaml"), "cut-off-limit: 99 °C\n");
-    Tool.Result result = Tool.run(folder, "explore", "--profile", "limits.yaml");
+    Tool.Result result = Tool.run(folder, "explore", "--profile", "./limits.yaml");
     assertEquals(2, result.code());
-    assertTrue(result.err().startsWith("limits.yaml:1:16: cut-off-limit is 99 °C"), result.err());
+    assertTrue(result.err().startsWith("./limits.yaml:1:16: cut-off-limit is 99 °C"), result.err());
   }
 
   @Test
   @DisplayName("a set explored to its end is not explored again, unless the limits are others")
   void provenBefore() throws IOException, InterruptedException {
-    String[] none = {"explore", "--faulty", "none", "--proven", "proven.csv"};
-    Tool.Result first = Tool.run(folder, none);
+    String[] none = {"explore", "--faulty", "none", "--proven", "./proven.csv"};
+    // The packed program: its classes have the same fingerprint, as asserted below.
+    Tool.Result first = Tool.runJar(folder, none);
     assertEquals(0, first.code(), first.err());
     assertTrue(first.out().contains("explored now: 1 set in "), first.out());
     assertTrue(first.out().contains("no rule broken"), first.out());
@@ -76,12 +77,13 @@ class ExploreCommandTest {
   @DisplayName("a file that holds no proven sets, or cannot be written, is refused")
   void provenRefused() throws IOException, InterruptedException {
     Files.writeString(folder.resolve("notes.csv"), "milk\n");
-    Tool.Result foreign = Tool.run(folder, "explore", "--faulty", "none", "--proven", "notes.csv");
+    Tool.Result foreign =
+        Tool.run(folder, "explore", "--faulty", "none", "--proven", "./notes.csv");
     assertEquals(2, foreign.code(), foreign.err());
     assertTrue(
-        foreign.err().startsWith("tankwright: --proven: notes.csv:1: these are no proven sets"),
+        foreign.err().startsWith("tankwright: --proven: ./notes.csv:1: these are no proven sets"),
         foreign.err());
-    Tool.Result absent = Tool.run(folder, "explore", "--faulty", "none", "--proven", "no/p.csv");
+    Tool.Result absent = Tool.run(folder, "explore", "--faulty", "none", "--proven", "./no/p.csv");
     assertEquals(3, absent.code(), absent.err());
     assertTrue(absent.err().contains("no/p.csv cannot be used"), absent.err());
   }
@@ -100,6 +102,6 @@ class ExploreCommandTest {
   void badOptions() throws IOException, InterruptedException {
     assertEquals(2, Tool.run(folder, "explore", "--threads", "0").code());
     assertEquals(2, Tool.run(folder, "explore", "--limit", "0").code());
-    assertEquals(2, Tool.run(folder, "explore", "--profile", "absent.yaml").code());
+    assertEquals(2, Tool.run(folder, "explore", "--profile", "./absent.yaml").code());
   }
 }

@@ -41,13 +41,13 @@ class HuntCommandTest {
             "--budget",
             "12",
             "--out",
-            "found");
+            "./found");
     assertEquals(0, hunt.code(), hunt.err());
     List<String> rows = Files.readAllLines(folder.resolve("found/evaluations.csv"));
     assertEquals(13, rows.size());
     String least = rows.get(12).split(",", -1)[5];
     Tool.Result run =
-        Tool.run(folder, "run", "found/worst.yaml", "--broker", "none", "--out", "run");
+        Tool.run(folder, "run", "./found/worst.yaml", "--broker", "none", "--out", "./run");
     assertEquals(0, run.code(), run.err());
     // The report rounds to one decimal; the search's own tests compare every digit.
     String rounded = String.format(Locale.ROOT, "margin %.1f K", Double.parseDouble(least));
@@ -65,7 +65,7 @@ class HuntCommandTest {
     refused("it must be cma-es or random", SCENARIO, "--requirement", "x", "--method", "luck");
     refused("choose among the cells of a campaign", SCENARIO, "--requirement", "x", "--fault", "y");
     refused("its faults are [", CAMPAIGN, "--requirement", WALL, "--fault", "gremlin");
-    refused("missing.yaml", "missing.yaml", "--requirement", "x");
+    refused("missing.yaml", "./missing.yaml", "--requirement", "x");
     assertFalse(Files.exists(folder.resolve("out")));
   }
 
@@ -74,7 +74,7 @@ class HuntCommandTest {
     all[0] = "hunt";
     System.arraycopy(args, 0, all, 1, args.length);
     all[args.length + 1] = "--out";
-    all[args.length + 2] = "out";
+    all[args.length + 2] = "./out";
     Tool.Result result = Tool.run(folder, all);
     assertEquals(2, result.code(), result.err());
     assertTrue(result.err().contains(message), result.err());

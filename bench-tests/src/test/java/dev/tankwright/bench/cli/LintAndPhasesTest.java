@@ -32,10 +32,10 @@ class LintAndPhasesTest {
     byte[] bytes = "scenario: Caf\u00e9\n".getBytes(StandardCharsets.ISO_8859_1);
     Files.write(file, bytes);
 
-    Tool.Result result = Tool.run(folder, "lint", "bad.yaml");
+    Tool.Result result = Tool.run(folder, "lint", "./bad.yaml");
 
     assertEquals(2, result.code());
-    assertTrue(result.err().startsWith("bad.yaml:1:14: "), result.err());
+    assertTrue(result.err().startsWith("./bad.yaml:1:14: "), result.err());
   }
 
   @Test
@@ -43,7 +43,7 @@ class LintAndPhasesTest {
     Path file = folder.resolve("huge.yaml");
     Files.write(file, new byte[50 << 20]);
 
-    Tool.Result result = Tool.run(folder, "lint", "huge.yaml");
+    Tool.Result result = Tool.run(folder, "lint", "./huge.yaml");
 
     assertEquals(2, result.code());
     assertEquals(1, result.errLines().size(), result.err());
@@ -62,7 +62,7 @@ class LintAndPhasesTest {
 
   @Test
   void shouldPrintTheStateChartAndNothingElse() throws Exception {
-    Tool.Result scxml = Tool.run(folder, "phases", "--as", "scxml");
+    Tool.Result scxml = Tool.runJar(folder, "phases", "--as", "scxml");
 
     assertEquals(0, scxml.code(), scxml.err());
     assertEquals(StateChartXml.document(), scxml.out());

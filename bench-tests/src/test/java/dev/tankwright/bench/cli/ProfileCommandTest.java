@@ -15,7 +15,7 @@ class ProfileCommandTest {
 
   @Test
   void shouldPrintWhatFollowsAndLeaveAPageThatFetchesNothing() throws Exception {
-    Tool.Result result = Tool.run(folder, "profile", "bench-6l", "--out", "look");
+    Tool.Result result = Tool.run(folder, "profile", "bench-6l", "--out", "./look");
 
     assertEquals(0, result.code(), result.err());
     assertTrue(result.out().contains("Heater per litre"), result.out());
@@ -30,7 +30,7 @@ class ProfileCommandTest {
     Files.writeString(
         folder.resolve("b.yaml"), "profile: B\nextends: bench-3l\nheater-power: 100 kW\n");
 
-    Tool.Result result = Tool.run(folder, "profile", "b.yaml");
+    Tool.Result result = Tool.runJar(folder, "profile", "b.yaml");
 
     assertEquals(2, result.code());
     assertEquals(

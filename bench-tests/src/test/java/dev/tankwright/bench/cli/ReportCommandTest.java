@@ -35,7 +35,8 @@ class ReportCommandTest {
     Path file = folder.resolve(name + ".yaml");
     Files.writeString(file, scenario);
     Tool.Result result =
-        Tool.run(folder, "run", file.toString(), "--out", out, "--broker", "none", "--quiet");
+        Tool.run(
+            folder, "run", file.toString(), "--out", "./" + out, "--broker", "none", "--quiet");
     assertTrue(result.code() <= 1, result.err());
     return folder.resolve(out);
   }
@@ -46,11 +47,11 @@ class ReportCommandTest {
     Files.createDirectories(folder.resolve("all/deep"));
     Files.writeString(folder.resolve("all/one.yaml"), SHORT);
     Files.writeString(folder.resolve("all/deep/two.yaml"), SHORT);
-    Tool.run(folder, "run", "all", "--out", "out", "--broker", "none", "--quiet");
+    Tool.run(folder, "run", "./all", "--out", "./out", "--broker", "none", "--quiet");
     assertTrue(Files.exists(folder.resolve("out/summary.html")), "run writes it already");
     byte[] before = Files.readAllBytes(folder.resolve("out/summary.html"));
 
-    Tool.Result result = Tool.run(folder, "report", "out");
+    Tool.Result result = Tool.run(folder, "report", "./out");
 
     assertEquals(0, result.code(), result.err());
     assertTrue(result.out().startsWith("2 scenarios run: All 2 held."), result.out());
@@ -67,8 +68,8 @@ class ReportCommandTest {
     run(SHORT, "s", "old");
     run(SHORT.replace("before: 2 s", "before: 100 ms"), "s", "new");
 
-    Tool.Result worse = Tool.run(folder, "report", "new", "--baseline", "old");
-    Tool.Result better = Tool.run(folder, "report", "old", "--baseline", "new");
+    Tool.Result worse = Tool.run(folder, "report", "./new", "--baseline", "./old");
+    Tool.Result better = Tool.run(folder, "report", "./old", "--baseline", "./new");
 
     assertEquals(1, worse.code(), worse.err());
     assertTrue(worse.out().contains("NEWLY FAILING        s: It comes to rest"), worse.out());
@@ -84,9 +85,10 @@ class ReportCommandTest {
     run(SHORT, "s", "old");
     run(SHORT.replace("before: 2 s", "before: 1500 ms"), "s", "new");
 
-    Tool.Result plain = Tool.run(folder, "report", "new", "--baseline", "old");
-    Tool.Result strict = Tool.run(folder, "report", "new", "--baseline", "old", "--strict");
-    Tool.Result wide = Tool.run(folder, "report", "new", "--baseline", "old", "--tolerance", "60");
+    Tool.Result plain = Tool.run(folder, "report", "./new", "--baseline", "./old");
+    Tool.Result strict = Tool.run(folder, "report", "./new", "--baseline", "./old", "--strict");
+    Tool.Result wide =
+        Tool.run(folder, "report", "./new", "--baseline", "./old", "--tolerance", "60");
 
     assertTrue(plain.out().contains("margin lost"), plain.out());
     assertEquals(List.of(0, 1, 0), List.of(plain.code(), strict.code(), wide.code()));
@@ -98,11 +100,11 @@ class ReportCommandTest {
   void verify() throws Exception {
     run(SHORT, "s", "old");
     Path out = run(SHORT, "s", "new");
-    Tool.run(folder, "report", "new", "--baseline", "old");
+    Tool.run(folder, "report", "./new", "--baseline", "./old");
 
-    Tool.Result intact = Tool.run(folder, "report", "new", "--verify");
+    Tool.Result intact = Tool.run(folder, "report", "./new", "--verify");
     Files.writeString(out.resolve("trace.csv"), "x");
-    Tool.Result altered = Tool.run(folder, "report", "new", "--verify");
+    Tool.Result altered = Tool.runJar(folder, "report", "./new", "--verify");
 
     assertEquals(0, intact.code(), intact.out() + intact.err());
     assertTrue(intact.out().endsWith("8 files listed, 8 unaltered.\n"), intact.out());
@@ -116,18 +118,18 @@ class ReportCommandTest {
     Path out = run(SHORT, "s", "one");
     run(SHORT, "other", "two");
     Files.createDirectory(folder.resolve("empty"));
-    refused("there is no such folder", "nowhere");
-    refused("no result in this folder", "empty");
-    refused("There is nothing to compare", "one", "--baseline", "two");
-    refused("there is no such list", "empty", "--verify");
+    refused("there is no such folder", "./nowhere");
+    refused("no result in this folder", "./empty");
+    refused("There is nothing to compare", "./one", "--baseline", "./two");
+    refused("there is no such list", "./empty", "--verify");
     String whole = Files.readString(out.resolve("result.json"));
     Files.writeString(out.resolve("result.json"), whole.substring(0, whole.length() / 2));
-    refused("cut off or damaged", "one");
-    refused("cut off or damaged", "two", "--baseline", "one");
+    refused("cut off or damaged", "./one");
+    refused("cut off or damaged", "./two", "--baseline", "./one");
     Files.writeString(
         out.resolve("result.json"),
         whole.replace("\"format-version\" : 1", "\"format-version\" : 9"));
-    refused("format version 9; this program reads 1", "one");
+    refused("format version 9; this program reads 1", "./one");
   }
 
   private void refused(String message, String... args) throws IOException, InterruptedException {
@@ -152,7 +154,7 @@ class ReportCommandTest {
       })
   void refusesABadOption(String option) throws Exception {
     run(SHORT, "s", "one");
-    Tool.Result result = Tool.run(folder, "report", "one", option);
+    Tool.Result result = Tool.run(folder, "report", "./one", option);
     assertEquals(2, result.code(), result.out() + result.err());
     assertFalse(result.err().contains("\tat "), result.err());
   }
@@ -161,28 +163,28 @@ class ReportCommandTest {
   @DisplayName("a campaign is summed up, compared with an earlier one and verified")
   void campaign() throws Exception {
     campaign("");
-    Tool.Result held = Tool.run(folder, "campaign", "two.yaml", "--out", "old", "--quiet");
+    Tool.Result held = Tool.run(folder, "campaign", "./two.yaml", "--out", "./old", "--quiet");
     campaign("  - name: Nothing is found\n    always: fault = NONE\n");
-    Tool.Result failing = Tool.run(folder, "campaign", "two.yaml", "--out", "new", "--quiet");
+    Tool.Result failing = Tool.run(folder, "campaign", "./two.yaml", "--out", "./new", "--quiet");
     assertEquals(List.of(0, 1), List.of(held.code(), failing.code()), held.err() + failing.err());
 
-    Tool.Result summary = Tool.run(folder, "report", "old");
-    Tool.Result same = Tool.run(folder, "report", "old", "--baseline", "old");
-    Tool.Result worse = Tool.run(folder, "report", "new", "--baseline", "old");
+    Tool.Result summary = Tool.run(folder, "report", "./old");
+    Tool.Result same = Tool.run(folder, "report", "./old", "--baseline", "./old");
+    Tool.Result worse = Tool.run(folder, "report", "./new", "--baseline", "./old");
 
     assertTrue(Files.exists(folder.resolve("old/report.html")), held.err());
     assertEquals(0, summary.code(), summary.out() + summary.err());
     assertTrue(summary.out().contains("All 2 cases held"), summary.out());
-    assertEquals(0, Tool.run(folder, "report", "old", "--verify").code());
+    assertEquals(0, Tool.run(folder, "report", "./old", "--verify").code());
     assertEquals(0, same.code(), same.err());
     assertTrue(same.out().endsWith("Nothing was lost; 7 unchanged.\n"), same.out());
     assertEquals(1, worse.code(), worse.err());
     String cell = "NEWLY FAILING        generator-dead: in CLEANING";
     assertTrue(worse.out().contains(cell), worse.out());
-    Tool.Result other = Tool.run(folder, "report", "new", "--campaign", "two.yaml");
+    Tool.Result other = Tool.run(folder, "report", "./new", "--campaign", "./two.yaml");
     assertEquals(1, other.code(), other.err());
     campaign("");
-    refused("these are results of two.yaml", "new", "--campaign", "two.yaml");
+    refused("these are results of two.yaml", "./new", "--campaign", "./two.yaml");
   }
 
   private void campaign(String more) throws IOException {

@@ -42,7 +42,7 @@ class RunCommandTest {
     String scenario = Tool.root().resolve("bench-tests/scenarios/first-cycle.yaml").toString();
     Path out = folder.resolve("out");
 
-    Tool.Result result = Tool.run(folder, "run", scenario, "--out", out.toString());
+    Tool.Result result = Tool.runJar(folder, "run", scenario, "--out", out.toString());
 
     assertEquals(0, result.code(), result.err());
     assertTrue(result.out().contains("held  SR-01"), result.out());
@@ -98,7 +98,7 @@ class RunCommandTest {
     file("all/one.yaml", SHORT);
     file("all/deeper/two.yaml", SHORT);
 
-    Tool.Result result = Tool.run(folder, "run", "all", "--out", "out", "--broker", "none");
+    Tool.Result result = Tool.run(folder, "run", "./all", "--out", "./out", "--broker", "none");
 
     assertEquals(0, result.code(), result.err());
     assertTrue(Files.exists(folder.resolve("out/one/report.html")));
@@ -111,7 +111,7 @@ class RunCommandTest {
     file("other/s.yaml", SHORT.replace("A short look", "Other"));
 
     Tool.Result result =
-        Tool.run(folder, "run", "one", "other", "--out", "out", "--broker", "none");
+        Tool.run(folder, "run", "./one", "./other", "--out", "./out", "--broker", "none");
 
     assertEquals(0, result.code(), result.err());
     assertTrue(Files.readString(folder.resolve("out/s/junit.xml")).contains("One"));
@@ -122,7 +122,7 @@ class RunCommandTest {
   void shouldPrintNothingWhenQuietAndAllHeld() throws Exception {
     String scenario = file("s.yaml", SHORT);
 
-    Tool.Result result = Tool.run(folder, "run", scenario, "--quiet");
+    Tool.Result result = Tool.runJar(folder, "run", scenario, "--quiet");
 
     assertEquals(new Tool.Result(0, "", ""), result);
   }
@@ -131,10 +131,10 @@ class RunCommandTest {
   void shouldRefuseAnEmptyFolder() throws Exception {
     Files.createDirectory(folder.resolve("empty"));
 
-    Tool.Result result = Tool.run(folder, "run", "empty", "--out", "out");
+    Tool.Result result = Tool.run(folder, "run", "./empty", "--out", "./out");
 
     assertEquals(2, result.code());
-    assertTrue(result.err().startsWith("empty: no scenario in this folder"), result.err());
+    assertTrue(result.err().startsWith("./empty: no scenario in this folder"), result.err());
     assertFalse(Files.exists(folder.resolve("out")), "nothing is written");
   }
 
@@ -144,7 +144,7 @@ class RunCommandTest {
     file("all/key.yaml", SHORT.replace("purpose", "purpsoe"));
     file("all/unit.yaml", SHORT.replace("4.5 L", "4.5 kg"));
 
-    Tool.Result result = Tool.run(folder, "run", "all", "--out", "out");
+    Tool.Result result = Tool.runJar(folder, "run", "all", "--out", "out");
 
     assertEquals(2, result.code());
     assertTrue(result.err().contains("key.yaml:2:1: "), result.err());
@@ -156,10 +156,10 @@ class RunCommandTest {
 
   @Test
   void shouldRefuseAMissingFile() throws Exception {
-    Tool.Result result = Tool.run(folder, "run", "nowhere.yaml");
+    Tool.Result result = Tool.run(folder, "run", "./nowhere.yaml");
 
     assertEquals(2, result.code());
-    assertTrue(result.err().startsWith("nowhere.yaml:"), result.err());
+    assertTrue(result.err().startsWith("./nowhere.yaml:"), result.err());
   }
 
   @ParameterizedTest
@@ -182,7 +182,8 @@ class RunCommandTest {
     }
 
     Tool.Result result =
-        Tool.run(folder, "run", scenario, "--out", "out", "--broker", "tcp://127.0.0.1:" + port);
+        Tool.runJar(
+            folder, "run", scenario, "--out", "./out", "--broker", "tcp://127.0.0.1:" + port);
 
     undelivered(result);
   }
@@ -193,7 +194,7 @@ class RunCommandTest {
     try (ServerSocket silent = new ServerSocket(0, 50, InetAddress.getLoopbackAddress())) {
       String broker = "tcp://127.0.0.1:" + silent.getLocalPort();
 
-      undelivered(Tool.run(folder, "run", scenario, "--out", "out", "--broker", broker));
+      undelivered(Tool.run(folder, "run", scenario, "--out", "./out", "--broker", broker));
     }
   }
 
@@ -210,7 +211,7 @@ class RunCommandTest {
     String scenario = file("s.yaml", SHORT);
     String taken = file("taken", "something");
 
-    Tool.Result result = Tool.run(folder, "run", scenario, "--out", taken, "--broker", "none");
+    Tool.Result result = Tool.runJar(folder, "run", scenario, "--out", taken, "--broker", "none");
 
     assertEquals(3, result.code());
     assertTrue(result.err().contains("is a file"), result.err());
@@ -221,7 +222,7 @@ class RunCommandTest {
   @ValueSource(strings = {"", "run", "report", "lint", "phases"})
   void shouldExplainEachCommand(String command) throws Exception {
     Tool.Result result =
-        command.isEmpty() ? Tool.run(folder, "--help") : Tool.run(folder, command, "--help");
+        command.isEmpty() ? Tool.runJar(folder, "--help") : Tool.run(folder, command, "--help");
 
     assertEquals(0, result.code());
     assertTrue(result.out().startsWith("Usage: tankwright"), result.out());
@@ -231,8 +232,8 @@ class RunCommandTest {
   void shouldGiveTheSeedToTheRun() throws Exception {
     String noisy = "timeline: [{at: 1 s, break: control-sensor-noisy, size: 1 K}]\n";
     String scenario = file("s.yaml", SHORT + noisy);
-    Tool.run(folder, "run", scenario, "--seed", "7", "--out", "seven", "--broker", "none");
-    Tool.run(folder, "run", scenario, "--seed", "8", "--out", "eight", "--broker", "none");
+    Tool.run(folder, "run", scenario, "--seed", "7", "--out", "./seven", "--broker", "none");
+    Tool.run(folder, "run", scenario, "--seed", "8", "--out", "./eight", "--broker", "none");
 
     String seven = Files.readString(folder.resolve("seven/trace.csv"));
     String eight = Files.readString(folder.resolve("eight/trace.csv"));

@@ -3,10 +3,11 @@ package dev.tankwright.bench.explore;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.tankwright.extent.Evidence;
+import dev.tankwright.extent.Extent;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -24,8 +25,12 @@ class SeededMistakesTest {
     TABLE.forEach(System.out::println);
   }
 
-  static Stream<Arguments> mistakes() {
-    return Stream.of(
+  static List<Arguments> some() {
+    return Extent.some(mistakes(), 3, "mistakes put into the controller");
+  }
+
+  private static List<Arguments> mistakes() {
+    return List.of(
         of(
             "the lid always counts as closed",
             "sensing/Measurements",
@@ -177,7 +182,7 @@ class SeededMistakesTest {
   }
 
   @ParameterizedTest(name = "{0}")
-  @MethodSource("mistakes")
+  @MethodSource("some")
   @DisplayName("a mistake is found, and its shortest way fails as a scenario")
   void found(String name, Mutation mutation, String faulty, String rule)
       throws ReflectiveOperationException {
@@ -198,6 +203,7 @@ class SeededMistakesTest {
   }
 
   @Test
+  @Evidence("the set without a faulty part once more; ExplorationTest proves it in every build")
   @DisplayName("nothing is found without a mistake")
   void nothingWithout() throws ReflectiveOperationException {
     assertEquals(List.of(), explore(new MutantLoader(null), "none"));

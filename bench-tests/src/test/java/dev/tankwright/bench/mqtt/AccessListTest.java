@@ -3,6 +3,8 @@ package dev.tankwright.bench.mqtt;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.tankwright.extent.Needs;
+import dev.tankwright.extent.Service;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -21,6 +23,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** The example of an access list in the documentation, in a real broker. */
 @Timeout(120)
+@Needs(Service.MOSQUITTO)
 class AccessListTest {
   private static final String LIST = "docs/events/mosquitto-acl.conf";
 

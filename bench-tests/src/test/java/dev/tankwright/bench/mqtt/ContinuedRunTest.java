@@ -4,6 +4,10 @@ import static org.awaitility.Awaitility.await;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.tankwright.bench.cli.Tool;
+import dev.tankwright.extent.Evidence;
+import dev.tankwright.extent.Needs;
+import dev.tankwright.extent.Service;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -23,6 +27,7 @@ import org.junit.jupiter.api.io.TempDir;
  * The packaged command, run again and again in one outbox or in a fleet's folder, and broken off.
  */
 @Timeout(600)
+@Needs(Service.MOSQUITTO)
 class ContinuedRunTest {
   private static final int STOPPED = 130;
   private static final int KILLED = 137;
@@ -53,8 +58,7 @@ class ContinuedRunTest {
    */
   private Process start(String... args) throws IOException {
     List<String> command = new ArrayList<>(List.of("env", "--default-signal=INT"));
-    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    command.addAll(List.of("-jar", System.getProperty("tankwright.jar")));
+    command.addAll(Tool.jar());
     command.addAll(List.of(args));
     return new ProcessBuilder(command)
         .directory(folder.toFile())
@@ -122,6 +126,7 @@ class ContinuedRunTest {
   }
 
   @Test
+  @Evidence("three days of a fleet, broken off; runs of one bath stand for it")
   @DisplayName("Ctrl-C breaks a fleet's day off: all say offline, and the next day goes on whole")
   void fleetIsStopped() throws Exception {
     Path outboxes = folder.resolve("outboxes");
@@ -182,6 +187,7 @@ class ContinuedRunTest {
   }
 
   @Test
+  @Evidence("two days of a fleet; DeliverCommandTest does it for one bath")
   @DisplayName("without a broker everything waits in the outboxes, and the exit code says so")
   void nobodyListens() throws Exception {
     broker.kill();

@@ -9,6 +9,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.tankwright.events.mqtt.BrokerAccess;
 import dev.tankwright.events.mqtt.BrokerUri;
 import dev.tankwright.events.outbox.OutboxSettings;
+import dev.tankwright.extent.Needs;
+import dev.tankwright.extent.Service;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,6 +31,7 @@ import org.junit.jupiter.api.io.TempDir;
  * tells.
  */
 @Timeout(180)
+@Needs(Service.MOSQUITTO)
 class DeliveryFaultsTest {
   private static final Duration LIMIT = Duration.ofSeconds(60);
 

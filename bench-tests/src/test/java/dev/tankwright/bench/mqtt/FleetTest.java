@@ -9,6 +9,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.tankwright.events.mqtt.BrokerAccess;
 import dev.tankwright.events.mqtt.BrokerUri;
 import dev.tankwright.events.mqtt.Timing;
+import dev.tankwright.extent.Evidence;
+import dev.tankwright.extent.Needs;
+import dev.tankwright.extent.Service;
 import dev.tankwright.fleet.DeviceResult;
 import dev.tankwright.fleet.FleetMoment;
 import dev.tankwright.fleet.FleetResult;
@@ -39,6 +42,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A fleet against a real broker, as a system that hears all of it sees it. */
 @Timeout(600)
+@Needs(Service.MOSQUITTO)
 class FleetTest {
   private static final int DEVICES = 12;
   private static final long DAY = 45 * 60_000L;
@@ -131,6 +135,7 @@ class FleetTest {
   }
 
   @Test
+  @Evidence("three days of a fleet; the two days of the other test stand for it")
   @DisplayName("the same seed gives the same events, another seed others, and devices differ")
   void seeds() throws Exception {
     day(1, folder.resolve("a"), moment -> {});
@@ -154,6 +159,7 @@ class FleetTest {
   }
 
   @Test
+  @Evidence("a fleet over a killed broker; DeliveryFaultsTest kills it for one device")
   @DisplayName("a broker that is killed in the middle and started again misses nothing")
   void brokerKilled() throws Exception {
     try (FleetWitness witness = new FleetWitness(broker.uri())) {

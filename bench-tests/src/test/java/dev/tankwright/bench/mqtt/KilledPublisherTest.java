@@ -4,6 +4,9 @@ import static org.awaitility.Awaitility.await;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.tankwright.extent.Extent;
+import dev.tankwright.extent.Needs;
+import dev.tankwright.extent.Service;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Path;
@@ -20,8 +23,10 @@ import org.junit.jupiter.api.io.TempDir;
  * -Dtankwright.kills=200} kills more often than the build does. The seed is printed.
  */
 @Timeout(3600)
+@Needs(Service.MOSQUITTO)
 class KilledPublisherTest {
-  private static final int KILLS = Integer.getInteger("tankwright.kills", 20);
+  private static final int KILLS =
+      Integer.getInteger("tankwright.kills", Extent.of(3, 20, "kills of the publisher"));
   private static final int MOST_DOTS = 60;
   private static final int LONGEST_MICROS = 3000;
 

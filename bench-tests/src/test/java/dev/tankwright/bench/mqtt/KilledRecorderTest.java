@@ -4,6 +4,9 @@ import static org.awaitility.Awaitility.await;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.tankwright.extent.Extent;
+import dev.tankwright.extent.Needs;
+import dev.tankwright.extent.Service;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -20,9 +23,12 @@ import org.junit.jupiter.api.io.TempDir;
  * build does. The seed is printed.
  */
 @Timeout(3600)
+@Needs({Service.MOSQUITTO, Service.POSTGRESQL})
 class KilledRecorderTest {
-  private static final int KILLS = Integer.getInteger("tankwright.recorder-kills", 20);
-  private static final int SERVER_KILLS = Math.max(5, KILLS / 10);
+  private static final int KILLS =
+      Integer.getInteger("tankwright.recorder-kills", Extent.of(5, 20, "kills of the recorder"));
+  private static final int SERVER_KILLS =
+      Math.max(Extent.of(2, 5, "kills of the recorder at a server"), KILLS / 10);
   private static final int MOST_EVENTS = 60;
   private static final int LONGEST_MICROS = 3000;
   private static final int LONGEST_START_MILLIS = 900;

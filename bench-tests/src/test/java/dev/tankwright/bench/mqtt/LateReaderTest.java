@@ -2,6 +2,8 @@ package dev.tankwright.bench.mqtt;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import dev.tankwright.extent.Needs;
+import dev.tankwright.extent.Service;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -10,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A reader with a lasting session that was away for as many events as a device has in a day. */
 @Timeout(180)
+@Needs(Service.MOSQUITTO)
 class LateReaderTest {
   private static final int EVENTS = 5000;
 

@@ -16,6 +16,8 @@ import dev.tankwright.events.mqtt.BrokerUri;
 import dev.tankwright.events.mqtt.DeviceTopics;
 import dev.tankwright.events.mqtt.OutgoingEvent;
 import dev.tankwright.events.mqtt.Timing;
+import dev.tankwright.extent.Needs;
+import dev.tankwright.extent.Service;
 import java.io.IOException;
 import java.net.URI;
 import java.time.Duration;
@@ -29,6 +31,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** A run's delivery through a broker of another make. */
 @Timeout(180)
+@Needs(Service.MOSQUITTO)
 class MosquittoDeliveryTest {
   private static final Duration LIMIT = Duration.ofSeconds(60);
   private static final Timing TIMING = new Timing(System::nanoTime, new Random());

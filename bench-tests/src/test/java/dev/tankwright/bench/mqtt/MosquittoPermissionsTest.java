@@ -9,6 +9,8 @@ import dev.tankwright.delivery.DeliverySettings;
 import dev.tankwright.delivery.RunDelivery;
 import dev.tankwright.events.mqtt.OutgoingEvent;
 import dev.tankwright.events.mqtt.Timing;
+import dev.tankwright.extent.Needs;
+import dev.tankwright.extent.Service;
 import java.time.Duration;
 import java.util.List;
 import java.util.Random;
@@ -22,6 +24,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
  * the subscriber tells.
  */
 @Timeout(180)
+@Needs(Service.MOSQUITTO)
 class MosquittoPermissionsTest {
   private static final DeliverySettings SETTINGS =
       DeliverySettings.of(1, new Timing(System::nanoTime, new Random()));

@@ -23,15 +23,13 @@ import org.junit.jupiter.api.extension.ExtensionContext;
 
 /**
  * A PostgreSQL server for the tests of one class, on a free loopback port, with a directory and a
- * password of its own. It refuses to run as root, so root runs it as the user that Debian's package
- * makes for it.
+ * password of its own. It refuses to run as root, so root runs it as nobody.
  */
 final class PostgresServer implements BeforeAllCallback, AfterAllCallback {
   static final String USER = "recorder";
   static final String PASSWORD = "a word of the tests";
 
-  private static final Path DEBIAN = Path.of("/usr/lib/postgresql");
-  private static final String ACCOUNT = "postgres";
+  private static final String ACCOUNT = "nobody";
   private static final Duration PATIENCE = Duration.ofSeconds(60);
 
   private Path programs;
@@ -42,7 +40,7 @@ final class PostgresServer implements BeforeAllCallback, AfterAllCallback {
 
   @Override
   public void beforeAll(ExtensionContext context) throws Exception {
-    programs = programs();
+    programs = ServerPrograms.of(context).folder();
     directory = Files.createTempDirectory("postgres-test");
     port = MosquittoBroker.freePort();
     Path password = Files.writeString(directory.resolve("password"), PASSWORD);
@@ -145,8 +143,9 @@ final class PostgresServer implements BeforeAllCallback, AfterAllCallback {
   private Process started(String program, String... args) throws IOException {
     List<String> command = new ArrayList<>();
     if (isRoot()) {
-      command.addAll(List.of("setpriv", "--reuid=" + ACCOUNT, "--regid=" + ACCOUNT));
-      command.add("--init-groups");
+      // Debian's nobody has a group of another name, and its number is the same everywhere there.
+      command.addAll(List.of("setpriv", "--reuid=" + ACCOUNT, "--regid=nogroup"));
+      command.add("--clear-groups");
     }
     command.add(programs.resolve(program).toString());
     command.addAll(List.of(args));
@@ -159,24 +158,5 @@ final class PostgresServer implements BeforeAllCallback, AfterAllCallback {
 
   private static boolean isRoot() {
     return System.getProperty("user.name").equals("root");
-  }
-
-  private static Path programs() throws IOException {
-    if (Files.isDirectory(DEBIAN)) {
-      try (Stream<Path> versions = Files.list(DEBIAN)) {
-        var found =
-            versions
-                .map(version -> version.resolve("bin"))
-                .filter(bin -> Files.isExecutable(bin.resolve("initdb")))
-                .filter(bin -> Files.isExecutable(bin.resolve("postgres")))
-                .max(Comparator.naturalOrder());
-        if (found.isPresent()) {
-          return found.get();
-        }
-      }
-    }
-    return fail(
-        "PostgreSQL is not installed in /usr/lib/postgresql; on Debian: apt-get install"
-            + " postgresql");
   }
 }

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.tankwright.bench.cli.Tool;
+import dev.tankwright.extent.Needs;
+import dev.tankwright.extent.Service;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -17,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A run is recorded by the packaged command, and what was recorded is read again. */
 @Timeout(300)
+@Needs(Service.MOSQUITTO)
 class RecordCommandTest {
   private static final String SCENARIO =
       Tool.root().resolve("bench-tests/scenarios/first-cycle.yaml").toString();
@@ -41,16 +44,19 @@ class RecordCommandTest {
     System.arraycopy(args, 0, all, 1, args.length);
     all[0] = "cycles";
     all[args.length + 1] = "--db";
-    all[args.length + 2] = "f.db";
+    all[args.length + 2] = "./f.db";
     return tool(all);
   }
 
   @Test
   void aRunIsRecordedListedShownVerifiedAndExported() throws Exception {
-    assertEquals(0, tool("record", "--broker", uri, "--db", "f.db", "--until-idle", "1").code());
-    Tool.Result run = tool("run", SCENARIO, "--quiet", "--broker", uri, "--out", "run");
+    assertEquals(
+        0,
+        Tool.runJar(folder, "record", "--broker", uri, "--db", "./f.db", "--until-idle", "1")
+            .code());
+    Tool.Result run = tool("run", SCENARIO, "--quiet", "--broker", uri, "--out", "./run");
     assertEquals(0, run.code(), run.err());
-    Tool.Result record = tool("record", "--broker", uri, "--db", "f.db", "--until-idle", "2");
+    Tool.Result record = tool("record", "--broker", uri, "--db", "./f.db", "--until-idle", "2");
     assertEquals(0, record.code(), record.err());
     List<String> events = Files.readAllLines(folder.resolve("run/events.ndjson"));
     assertTrue(
@@ -70,7 +76,7 @@ class RecordCommandTest {
     Tool.Result verify = cycles("verify");
     assertEquals(0, verify.code(), verify.out());
     assertTrue(verify.out().contains("whole"), verify.out());
-    assertEquals(0, cycles("export", "events", "--as", "ndjson", "--out", "all.ndjson").code());
+    assertEquals(0, cycles("export", "events", "--as", "ndjson", "--out", "./all.ndjson").code());
     assertEquals(events, Files.readAllLines(folder.resolve("all.ndjson")));
     Tool.Result records = cycles("export", "records");
     assertTrue(
@@ -110,9 +116,9 @@ class RecordCommandTest {
         "--db",
         "jdbc:postgresql://h/d?x=1&%50assword=sesame");
     refused(2, "no JDBC URL of PostgreSQL", "cycles", "list", "--db", "jdbc:other://h/d");
-    refused(2, "say where events are", "record", "--db", "f.db");
-    refused(2, "there is no database", "cycles", "list", "--db", "absent.db");
-    refused(2, "folder that exists", "record", "--broker", uri, "--db", "absent/f.db");
+    refused(2, "say where events are", "record", "--db", "./f.db");
+    refused(2, "there is no database", "cycles", "list", "--db", "./absent.db");
+    refused(2, "folder that exists", "record", "--broker", uri, "--db", "./absent/f.db");
     refused(
         3,
         "look whether the server runs",
@@ -121,9 +127,9 @@ class RecordCommandTest {
         "--db",
         "jdbc:postgresql://127.0.0.1:1/d");
     Files.writeString(folder.resolve("rubbish.db"), "this is no database, and long enough for one");
-    refused(2, "no database of SQLite", "record", "--broker", uri, "--db", "rubbish.db");
-    assertEquals(0, tool("run", SCENARIO, "--quiet", "--broker", uri, "--outbox", "e.db").code());
-    refused(2, "of something else", "record", "--broker", uri, "--db", "e.db");
+    refused(2, "no database of SQLite", "record", "--broker", uri, "--db", "./rubbish.db");
+    assertEquals(0, tool("run", SCENARIO, "--quiet", "--broker", uri, "--outbox", "./e.db").code());
+    refused(2, "of something else", "record", "--broker", uri, "--db", "./e.db");
     assertFalse(Files.exists(folder.resolve("absent.db")));
   }
 
@@ -138,7 +144,7 @@ class RecordCommandTest {
   @Test
   void aBrokerThatIsAwayIsSaidAndGivesItsExitCode() throws Exception {
     String nowhere = "tcp://127.0.0.1:" + MosquittoBroker.freePort();
-    Tool.Result result = tool("record", "--broker", nowhere, "--db", "f.db", "--until-idle", "1");
+    Tool.Result result = tool("record", "--broker", nowhere, "--db", "./f.db", "--until-idle", "1");
     assertEquals(3, result.code());
     assertTrue(result.err().contains("connection refused"), result.err());
     assertEquals(1, result.errLines().size(), result.err());

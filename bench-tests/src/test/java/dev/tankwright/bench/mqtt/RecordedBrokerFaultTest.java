@@ -4,6 +4,8 @@ import static org.awaitility.Awaitility.await;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.tankwright.extent.Needs;
+import dev.tankwright.extent.Service;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A broker is killed and started again while one records, and the device goes on publishing. */
 @Timeout(180)
+@Needs(Service.MOSQUITTO)
 class RecordedBrokerFaultTest {
   private static final Duration LIMIT = Duration.ofSeconds(60);
 

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.tankwright.extent.Needs;
+import dev.tankwright.extent.Service;
 import dev.tankwright.record.Message;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -26,6 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
  * broker. After each, every committed event is in the database once, as SQL from outside tells.
  */
 @Timeout(300)
+@Needs({Service.MOSQUITTO, Service.POSTGRESQL})
 class RecorderFaultsTest {
   private static final Duration LIMIT = Duration.ofSeconds(90);
   private static final int A_DAY = 5000;

@@ -8,6 +8,8 @@ import dev.tankwright.events.mqtt.BrokerAccess;
 import dev.tankwright.events.mqtt.BrokerUri;
 import dev.tankwright.events.mqtt.Credentials;
 import dev.tankwright.events.mqtt.TlsIdentity;
+import dev.tankwright.extent.Needs;
+import dev.tankwright.extent.Service;
 import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Files;
@@ -26,6 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
  * not leave stays owed; with the right way in it all arrives.
  */
 @Timeout(180)
+@Needs({Service.MOSQUITTO, Service.OPENSSL})
 class SecuredBrokerTest {
   private static final Duration LIMIT = Duration.ofSeconds(60);
 

@@ -1,6 +1,8 @@
 package dev.tankwright.bench.mqtt;
 
 import dev.tankwright.events.mqtt.Credentials;
+import dev.tankwright.extent.Needs;
+import dev.tankwright.extent.Service;
 import dev.tankwright.record.Database;
 import dev.tankwright.record.EventStore;
 import dev.tankwright.record.Finding;
@@ -23,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** A recorder's database on a file and on a server, and what is in it, for the tests of a class. */
 @Timeout(120)
+@Needs(Service.POSTGRESQL)
 abstract class StoredEvents {
   static final String BATH = "bath-1";
   private static final Instant NOW = Instant.parse("2026-03-02T08:00:00Z");

@@ -2,6 +2,7 @@ package dev.tankwright.bench.physics;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.tankwright.extent.Extent;
 import dev.tankwright.plant.bath.GasRates;
 import dev.tankwright.plant.effects.Activity;
 import dev.tankwright.plant.effects.EffectRates;
@@ -15,7 +16,7 @@ import org.junit.jupiter.api.Test;
  */
 class EstimateRangesTest {
   private static final int SAMPLES = 500;
-  private static final int FOIL_SAMPLES = 120;
+  private static final int FOIL_SAMPLES = Extent.of(10, 120, "foil checks of estimated ranges");
   private static final double HEALTHY_WATTS_PER_LITRE = 33;
 
   @Test

@@ -1,7 +1,7 @@
 package dev.tankwright.bench.report;
 
-import static org.junit.jupiter.api.Assertions.fail;
-
+import dev.tankwright.extent.Service;
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,7 +12,6 @@ import java.util.Map;
 import java.util.logging.Level;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -22,27 +21,12 @@ import org.openqa.selenium.logging.LoggingPreferences;
 
 /** A headless Chromium that notes its console and its requests. */
 final class Browser implements AutoCloseable {
-  private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
-  private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
   private static final Pattern URL = Pattern.compile("\"url\":\"([^\"]*)\"");
 
   private final ChromeDriver driver;
 
   private Browser(ChromeDriver driver) {
     this.driver = driver;
-  }
-
-  /** Skips the test by name where there is no Chromium; on a build server that is a failure. */
-  static void requireInstalled() {
-    for (Path needed : List.of(CHROMIUM, DRIVER)) {
-      if (!Files.isExecutable(needed)) {
-        String missing = needed + " is missing: install chromium and chromium-driver";
-        if ("true".equals(System.getenv("CI"))) {
-          fail(missing);
-        }
-        Assumptions.abort(missing);
-      }
-    }
   }
 
   /**
@@ -55,7 +39,7 @@ final class Browser implements AutoCloseable {
     logs.enable(LogType.BROWSER, Level.ALL);
     logs.enable(LogType.PERFORMANCE, Level.ALL);
     ChromeOptions options = new ChromeOptions();
-    options.setBinary(CHROMIUM.toFile());
+    options.setBinary(program("chromium"));
     options.setCapability("goog:loggingPrefs", logs);
     options.addArguments(
         "--headless=new",
@@ -68,10 +52,14 @@ final class Browser implements AutoCloseable {
         "--user-data-dir=" + profile);
     ChromeDriverService service =
         new ChromeDriverService.Builder()
-            .usingDriverExecutable(DRIVER.toFile())
+            .usingDriverExecutable(program("chromedriver"))
             .usingAnyFreePort()
             .build();
     return new Browser(new ChromeDriver(service, options));
+  }
+
+  private static File program(String name) {
+    return Service.program(name).orElseThrow().toFile();
   }
 
   /** Opens a page in a window of that width, CSS px, in light or dark. */

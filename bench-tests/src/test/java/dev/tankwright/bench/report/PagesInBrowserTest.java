@@ -4,6 +4,8 @@ import static org.awaitility.Awaitility.await;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.tankwright.extent.Needs;
+import dev.tankwright.extent.Service;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Base64;
@@ -22,6 +24,7 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
 /** Summary, changes and campaign in a real browser: from a file, without a network, by keys. */
+@Needs(Service.CHROMIUM)
 class PagesInBrowserTest {
   @TempDir private static Path temp;
   private static Path runs;
@@ -30,7 +33,6 @@ class PagesInBrowserTest {
 
   @BeforeAll
   static void openBrowser() throws Exception {
-    Browser.requireInstalled();
     runs = SamplePages.runs(temp.resolve("runs"));
     campaign = SamplePages.campaign(temp.resolve("campaign"));
     browser = Browser.start(temp.resolve("profile"));

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.tankwright.extent.Needs;
+import dev.tankwright.extent.Service;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
@@ -21,6 +23,7 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.interactions.Actions;
 
 /** The report in a real browser: opened from a file, without a network, by mouse and by keys. */
+@Needs(Service.CHROMIUM)
 class ReportInBrowserTest {
   private static final double WHOLE_SECONDS = 48 * 60;
 
@@ -30,7 +33,6 @@ class ReportInBrowserTest {
 
   @BeforeAll
   static void openBrowser() throws Exception {
-    Browser.requireInstalled();
     page = SampleReport.write(temp, "First cycle of the morning");
     browser = Browser.start(temp.resolve("profile"));
   }

@@ -38,7 +38,9 @@ public record ScenarioVerdict(String scenario, String requirement, String name, 
     Optional<Part.Place> place = Part.Place.wanted();
     if (place.isPresent()) {
       String name = scenario.getFileName().toString().replaceFirst("\\.yaml$", "");
-      Path file = folder(place.get().file().getParent()).resolve(name + ".csv");
+      // The part lies in a folder of the target, beside those of other virtual machines.
+      Path target = place.get().file().getParent().getParent();
+      Path file = folder(target).resolve(name + ".csv");
       Files.createDirectories(file.getParent());
       Files.writeString(file, asText(place.get().build(), parse(name, junitXml)));
     }

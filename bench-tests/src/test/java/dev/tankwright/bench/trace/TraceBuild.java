@@ -2,6 +2,7 @@ package dev.tankwright.bench.trace;
 
 import dev.tankwright.trace.Part;
 import dev.tankwright.trace.Traced;
+import dev.tankwright.trace.Verdict;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -39,22 +40,39 @@ record TraceBuild(Path root, String build) {
         gaps);
   }
 
-  /** The tests of a module; a gap when they are not all of them. */
+  /** The tests of a module, of all virtual machines; a gap when they are not all of them. */
   List<Traced> part(String module, List<String> gaps) throws IOException {
-    Path file = target(module).resolve("requirement-tests.csv");
-    if (!Files.exists(file)) {
+    List<Part> found = parts(target(module).resolve("requirement-tests"));
+    List<Part> parts = found.stream().filter(part -> part.build().equals(build)).toList();
+    if (found.isEmpty()) {
       gaps.add(module + " has run no test");
-      return List.of();
+    } else if (parts.isEmpty()) {
+      String last = found.stream().map(Part::build).max(String::compareTo).orElseThrow();
+      gaps.add(module + " has run no test in this build, the last one was " + last);
     }
-    Part part = Part.read(file);
-    if (!part.build().equals(build)) {
-      gaps.add(module + " has run no test in this build, the last one was " + part.build());
-      return List.of();
+    parts.stream()
+        .map(Part::selection)
+        .filter(selection -> !selection.isEmpty())
+        .distinct()
+        .forEach(selection -> gaps.add(module + " has run only the tests of " + selection));
+    List<Traced> tests = parts.stream().flatMap(part -> part.tests().stream()).toList();
+    tests.stream()
+        .filter(test -> test.verdict() == Verdict.LEFT_OUT)
+        .forEach(
+            test -> gaps.add(test.key() + ", a test of " + test.requirements() + ", was left out"));
+    return tests;
+  }
+
+  private static List<Part> parts(Path folder) throws IOException {
+    List<Part> parts = new ArrayList<>();
+    if (Files.isDirectory(folder)) {
+      try (Stream<Path> files = Files.list(folder)) {
+        for (Path file : files.sorted().toList()) {
+          parts.add(Part.read(file));
+        }
+      }
     }
-    if (!part.selection().isEmpty()) {
-      gaps.add(module + " has run only the tests of " + part.selection());
-    }
-    return part.tests();
+    return parts;
   }
 
   private Path target(String module) {

@@ -63,6 +63,30 @@ class TraceMainTest {
   }
 
   @Test
+  @DisplayName("the parts of several virtual machines are one, and a test left out is a gap")
+  void machines() throws IOException {
+    String head = "build," + BUILD + ",selection,\r\n" + COLUMNS;
+    write("1", head + ROW);
+    write("2", head + "SR-02,a.LevelTest,dries,dries,0,0,0,left out\r\n");
+    write("3", "build,2026-03-01T08:00:00Z,selection,\r\n" + COLUMNS + ROW);
+    List<String> gaps = new ArrayList<>();
+
+    List<Traced> tests = new TraceBuild(root, BUILD).part("simulator/bench", gaps);
+
+    assertEquals(List.of("opens", "dries"), tests.stream().map(Traced::method).toList());
+    assertEquals(List.of("a.LevelTest#dries, a test of [SR-02], was left out"), gaps);
+    Findings findings =
+        new Findings(
+            List.of(new SafetyRequirement("SR-01", "Sound stops.")),
+            List.of(),
+            tests,
+            Map.of(),
+            List.of(),
+            gaps);
+    assertEquals(List.of(), TraceCheck.faults(findings), "partial, and no fault");
+  }
+
+  @Test
   @DisplayName("ids are found in scenarios of every folder")
   void namedIds() throws IOException {
     Path folder = Files.createDirectories(root.resolve("scenarios/power"));
@@ -160,7 +184,11 @@ class TraceMainTest {
   }
 
   private void write(String part) throws IOException {
-    Path target = Files.createDirectories(root.resolve("simulator/bench").resolve("target"));
-    Files.writeString(target.resolve("requirement-tests.csv"), part);
+    write("1", part);
+  }
+
+  private void write(String machine, String part) throws IOException {
+    Path folder = root.resolve("simulator/bench/target/requirement-tests");
+    Files.writeString(Files.createDirectories(folder).resolve(machine + ".csv"), part);
   }
 }

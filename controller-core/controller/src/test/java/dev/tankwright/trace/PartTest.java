@@ -23,6 +23,7 @@ class PartTest {
             test("a comma, a \"quote\", a\nline and an accent é", Verdict.PASSED),
             test("", Verdict.FAILED),
             test("\"", Verdict.ABORTED),
+            test("long", Verdict.LEFT_OUT),
             test("plain", Verdict.SKIPPED));
     Part part = new Part("2026-03-02T08:00:00Z", "-Dtest=A,B", tests);
     Path file = folder.resolve("deep").resolve("part.csv");

@@ -1,5 +1,6 @@
 package dev.tankwright.trace;
 
+import dev.tankwright.extent.LeftOut;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Collection;
@@ -50,7 +51,7 @@ public final class RequirementListener implements TestExecutionListener {
 
   @Override
   public void executionSkipped(TestIdentifier test, String reason) {
-    addAllBelow(test, Verdict.SKIPPED);
+    addAllBelow(test, LeftOut.isReason(reason) ? Verdict.LEFT_OUT : Verdict.SKIPPED);
   }
 
   @Override

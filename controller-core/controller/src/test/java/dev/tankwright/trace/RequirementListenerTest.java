@@ -3,6 +3,8 @@ package dev.tankwright.trace;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.tankwright.extent.Evidence;
+import dev.tankwright.extent.Extent;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -65,6 +67,8 @@ class RequirementListenerTest {
     assertEquals(Verdict.ABORTED, seen.get("givenUp").verdict());
     assertEquals(Verdict.SKIPPED, seen.get("disabled").verdict());
     assertEquals(0, seen.get("disabled").invocations());
+    assertEquals(
+        Extent.isWhole() ? Verdict.PASSED : Verdict.LEFT_OUT, seen.get("lengthy").verdict());
     assertEquals(Verdict.FAILED, seen.get("badFactory").verdict());
   }
 
@@ -179,6 +183,13 @@ class RequirementListenerTest {
     @Disabled("to be seen as skipped")
     @Requirement("SR-01")
     void disabled() {}
+
+    @Test
+    @Evidence("to be seen as left out")
+    @Requirement("SR-01")
+    void lengthy() {
+      CountedAssertions.assertTrue(true);
+    }
 
     @TestFactory
     @Requirement("SR-01")

@@ -62,8 +62,10 @@ public final class Main {
     Runtime.getRuntime().halt(code);
   }
 
-  /** Runs the command with the given writers and returns its exit code. */
-  static int execute(PrintWriter out, PrintWriter err, String... args) {
+  /**
+   * Runs the command with the given writers and returns its exit code; the virtual machine goes on.
+   */
+  public static int execute(PrintWriter out, PrintWriter err, String... args) {
     CommandLine line = new CommandLine(new Main());
     line.setOut(out);
     line.setErr(err);

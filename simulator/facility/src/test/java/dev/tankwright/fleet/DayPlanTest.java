@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dev.tankwright.events.CycleEvent;
 import dev.tankwright.events.EventType;
 import dev.tankwright.events.HostMemory;
+import dev.tankwright.extent.Evidence;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.run.EventHost;
 import dev.tankwright.scenario.run.RunLoop;
@@ -77,6 +78,7 @@ class DayPlanTest {
   }
 
   @Test
+  @Evidence("the whole days of 24 baths; the hours of the other tests stand for them")
   @DisplayName("in the days of a fleet everything happens that people and small faults bring about")
   void everythingHappens() {
     Set<EventType> seen = EnumSet.noneOf(EventType.class);

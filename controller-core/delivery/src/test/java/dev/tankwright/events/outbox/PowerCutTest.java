@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dev.tankwright.events.mqtt.EventQueue;
 import dev.tankwright.events.mqtt.OutgoingEvent;
+import dev.tankwright.extent.Extent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,6 +32,7 @@ import org.junit.jupiter.api.io.TempDir;
 class PowerCutTest {
   private static final int COMMITS = 30;
   private static final int EVENTS = 3;
+  private static final int APART = 1499;
 
   /** Length of the log after a commit had ended, and how many events that made. */
   private record Point(long logBytes, long committed) {}
@@ -109,11 +111,14 @@ class PowerCutTest {
 
   @Test
   void losesNoCommittedEventWhereverTheLogIsCut() throws IOException {
-    // a prime, so that cuts fall into every part of the log's frames
-    for (int cut = 0; cut <= log.length; cut += 1499) {
+    // A prime apart, so that cuts fall into every part of the log's frames.
+    int all = log.length / APART + 1;
+    int cuts = Extent.of(40, all, "cuts of an outbox's log");
+    for (int i = 0; i < cuts; i++) {
+      int cut = (int) ((long) i * all / cuts) * APART;
       recover(Arrays.copyOf(log, cut), cut);
     }
-    for (Point point : points) {
+    for (Point point : Extent.some(points, 6, "commits whose end is cut")) {
       for (long cut = point.logBytes() - 1; cut <= point.logBytes() + 1; cut++) {
         recover(Arrays.copyOf(log, (int) Math.min(cut, log.length)), (int) cut);
       }
@@ -123,7 +128,8 @@ class PowerCutTest {
   @Test
   void losesNoCommittedEventWhenTheSectorBeingWrittenIsRubbish() throws IOException {
     Random random = new Random(5);
-    for (int run = 0; run < 60; run++) {
+    int runs = Extent.of(12, 60, "sectors of rubbish in an outbox's log");
+    for (int run = 0; run < runs; run++) {
       int cut = random.nextInt(log.length);
       byte[] torn = Arrays.copyOf(log, Math.min(log.length, cut + 512));
       for (int i = cut; i < torn.length; i++) {

@@ -5,17 +5,19 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.tankwright.extent.Extent;
 import dev.tankwright.scenario.lint.ScenarioLint;
 import dev.tankwright.scenario.yaml.FileBytes;
 import dev.tankwright.scenario.yaml.Problem;
 import dev.tankwright.scenario.yaml.ScenarioException;
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Random;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Random bytes and mutilated files, from fixed seeds: the reader answers with a scenario or with
@@ -89,8 +91,12 @@ class ScenarioFuzzTest {
     }
   }
 
+  static List<Long> randomBytesSeeds() {
+    return Extent.some(List.of(1L, 2L, 3L), 1, "seeds of random bytes");
+  }
+
   @ParameterizedTest
-  @ValueSource(longs = {1, 2, 3})
+  @MethodSource("randomBytesSeeds")
   void randomBytes(long seed) {
     Random random = new Random(seed);
     assertTimeoutPreemptively(
@@ -104,8 +110,12 @@ class ScenarioFuzzTest {
         });
   }
 
+  static List<Long> randomPiecesSeeds() {
+    return Extent.some(List.of(4L, 5L, 6L), 1, "seeds of random pieces");
+  }
+
   @ParameterizedTest
-  @ValueSource(longs = {4, 5, 6})
+  @MethodSource("randomPiecesSeeds")
   void randomPieces(long seed) {
     Random random = new Random(seed);
     assertTimeoutPreemptively(
@@ -122,8 +132,12 @@ class ScenarioFuzzTest {
         });
   }
 
+  static List<Long> mutilatedFilesSeeds() {
+    return Extent.some(List.of(7L, 8L, 9L, 10L), 1, "seeds of mutilated files");
+  }
+
   @ParameterizedTest
-  @ValueSource(longs = {7, 8, 9, 10})
+  @MethodSource("mutilatedFilesSeeds")
   void mutilatedFiles(long seed) {
     Random random = new Random(seed);
     assertTimeoutPreemptively(
@@ -185,7 +199,7 @@ class ScenarioFuzzTest {
       "!",
       "heater and "
     };
-    for (String piece : pieces) {
+    for (String piece : Extent.some(List.of(pieces), 8, "megabytes of one thing")) {
       for (String start : new String[] {"", "requirements:\n  - always: ", "timeline:\n"}) {
         int times = (FileBytes.LARGEST_BYTES - 100) / piece.getBytes(UTF_8).length;
         byte[] bytes = (start + piece.repeat(times)).getBytes(UTF_8);
