@@ -3,6 +3,7 @@ package dev.tankwright.bench.docs;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.tankwright.bench.cli.Tool;
 import dev.tankwright.record.EventStore;
 import dev.tankwright.record.FindingKind;
 import dev.tankwright.record.SqliteDatabase;
@@ -57,14 +58,12 @@ class IntegratorPageTest {
             .toList();
     assertEquals(8, lines.size(), "the page has its commands");
     for (String line : lines) {
+      assertTrue(line.matches("[\\w./: -]+"), line + " needs no shell to be split into words");
       // With --help behind it a command is read as a whole, and then only explains itself.
-      Process tool =
-          new ProcessBuilder("bash", "-c", line + " --help")
-              .directory(Page.root().toFile())
-              .redirectErrorStream(true)
-              .start();
-      String said = new String(tool.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-      assertEquals(0, tool.waitFor(), line + ": " + said);
+      String[] words = (line.substring(TOOL.length()) + " --help").split(" ", -1);
+      Tool.Result tool = Tool.run(folder, words);
+      String said = tool.out();
+      assertEquals(0, tool.code(), line + ": " + tool.err());
       assertTrue(said.startsWith("Usage: tankwright "), said);
       for (String word : line.substring(TOOL.length()).split(" ", -1)) {
         assertTrue(!word.startsWith("--") || said.contains(word), line + ": " + word);
