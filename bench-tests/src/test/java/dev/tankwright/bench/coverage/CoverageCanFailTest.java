@@ -41,14 +41,14 @@ class CoverageCanFailTest {
       timeline:
         - at: 1 s
           command: DRAIN
-        - then: 1 s
+        - later: 1 s
           command: STOP
-        - then: 3 s
+        - later: 3 s
           command: DRAIN
-        - then: 1 s
+        - later: 1 s
           break: mains-cut
           for: 2 s
-        - then: 5 s
+        - later: 5 s
           command: DRAIN
       requirements:
         - name: It comes to rest

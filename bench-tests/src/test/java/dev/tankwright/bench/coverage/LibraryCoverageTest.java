@@ -147,14 +147,8 @@ class LibraryCoverageTest {
     for (Path file : LibraryScenario.files(root())) {
       library.append(Files.readString(file));
     }
-    Set<String> keys = new TreeSet<>(ScenarioKeys.FILE);
-    Stream.of(
-            ScenarioKeys.BATH,
-            ScenarioKeys.SOLUTION,
-            ScenarioKeys.LOAD,
-            ScenarioKeys.ENTRY,
-            ScenarioKeys.REQUIREMENT)
-        .forEach(keys::addAll);
+    Set<String> keys = new TreeSet<>();
+    ScenarioKeys.blocks().forEach(block -> keys.addAll(block.names()));
     keys.removeIf(key -> Pattern.compile("(?m)^[ -]*" + key + ":").matcher(library).find());
     assertEquals(Set.of(), keys, "keys that no scenario uses");
   }

@@ -50,7 +50,7 @@ record Target(Kind kind, String name) {
     for (BasketMove move : BasketMove.values()) {
       names.add("basket: " + move.name().toLowerCase(Locale.ROOT));
     }
-    names.addAll(List.of("cut-power", "foil: hang", "mend", "release"));
+    names.addAll(List.of("cut-power", "foil: hang", "repair", "release"));
     return names;
   }
 

@@ -40,11 +40,11 @@ final class SampleReport {
         - on: CLEANING
           after: 4 min
           lid: open
-        - then: 45 s
+        - later: 45 s
           lid: closed
-        - then: 5 s
+        - later: 5 s
           command: RESUME
-        - then: 2 min
+        - later: 2 min
           break: control-sensor-open
       requirements:
         - name: The solution stays below the cut-off

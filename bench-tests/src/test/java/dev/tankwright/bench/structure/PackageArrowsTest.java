@@ -65,10 +65,21 @@ class PackageArrowsTest {
                   "scenario.quantity",
                   "scenario.yaml")),
           Map.entry(
-              "scenario.key", List.of("scenario.condition", "scenario.quantity", "scenario.yaml")),
+              "scenario.block",
+              List.of("scenario.condition", "scenario.quantity", "scenario.yaml")),
           Map.entry(
               "scenario.profile",
-              List.of("plant..", "scenario.key", "scenario.quantity", "scenario.yaml")),
+              List.of("plant..", "scenario.block", "scenario.quantity", "scenario.yaml")),
+          Map.entry(
+              "scenario.key",
+              List.of(
+                  "controller.board",
+                  "plant",
+                  "loop",
+                  "scenario",
+                  "scenario.profile",
+                  "scenario.block",
+                  "scenario.quantity")),
           Map.entry(
               "scenario.file",
               List.of(
@@ -76,8 +87,9 @@ class PackageArrowsTest {
                   "plant",
                   "loop",
                   "scenario",
-                  "scenario.profile",
                   "scenario.key",
+                  "scenario.profile",
+                  "scenario.block",
                   "scenario.condition",
                   "scenario.quantity",
                   "scenario.yaml")),
@@ -85,12 +97,10 @@ class PackageArrowsTest {
               "scenario.schema",
               List.of(
                   "controller.board",
-                  "plant",
                   "loop",
-                  "scenario",
-                  "scenario.file",
-                  "scenario.profile",
                   "scenario.key",
+                  "scenario.profile",
+                  "scenario.block",
                   "scenario.quantity")),
           Map.entry(
               "scenario.run",
@@ -352,8 +362,9 @@ class PackageArrowsTest {
             "scenario.quantity",
             "scenario.condition",
             "scenario",
-            "scenario.key",
+            "scenario.block",
             "scenario.profile",
+            "scenario.key",
             "scenario.file",
             "scenario.schema",
             "scenario.run",

@@ -1,8 +1,9 @@
 package dev.tankwright.campaign;
 
 import dev.tankwright.scenario.Scenario;
-import dev.tankwright.scenario.file.Block;
+import dev.tankwright.scenario.file.FileBlock;
 import dev.tankwright.scenario.file.ScenarioReader;
+import dev.tankwright.scenario.yaml.Problem;
 import dev.tankwright.scenario.yaml.ScenarioException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -10,22 +11,26 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /** Reads the scenarios that a campaign varies. */
 final class BaseReader {
   private static final String KEY = "base";
 
   private final Path campaign;
-  private final Block block;
+  private final FileBlock block;
+  private final Consumer<Problem> warned;
 
   /**
    * Makes a reader.
    *
    * @param campaign the campaign's file; paths of scenarios begin in its folder
+   * @param warned takes old names of keys
    */
-  BaseReader(Path campaign, Block block) {
+  BaseReader(Path campaign, FileBlock block, Consumer<Problem> warned) {
     this.campaign = campaign;
     this.block = block;
+    this.warned = warned;
   }
 
   List<Scenario> read() {
@@ -43,7 +48,7 @@ final class BaseReader {
 
   private void read(String name, List<Scenario> bases) {
     try {
-      bases.add(ScenarioReader.read(campaign.resolveSibling(name)));
+      bases.add(ScenarioReader.read(campaign.resolveSibling(name), warned));
     } catch (InvalidPathException e) {
       block.report(KEY, "'" + name + "' names no file");
     } catch (ScenarioException e) {

@@ -3,7 +3,8 @@ package dev.tankwright.campaign;
 import dev.tankwright.controller.board.Phase;
 import dev.tankwright.scenario.Requirement;
 import dev.tankwright.scenario.Scenario;
-import dev.tankwright.scenario.file.Block;
+import dev.tankwright.scenario.file.FileBlock;
+import dev.tankwright.scenario.yaml.Problem;
 import dev.tankwright.scenario.yaml.ScenarioException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -12,6 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /**
  * Reads campaign files. A file that cannot be used gives one {@link ScenarioException} with
@@ -38,11 +40,13 @@ public final class CampaignReader {
   private static final int LONGEST_PURPOSE = 1000;
 
   private final Path path;
-  private final Block block;
+  private final FileBlock block;
+  private final Consumer<Problem> warned;
 
-  private CampaignReader(Path path, Block block) {
+  private CampaignReader(Path path, FileBlock block, Consumer<Problem> warned) {
     this.path = path;
     this.block = block;
+    this.warned = warned;
   }
 
   /**
@@ -52,8 +56,22 @@ public final class CampaignReader {
    * @throws ScenarioException when it is not there, cannot be read, or is not a valid campaign
    */
   public static Campaign read(Path path) throws ScenarioException {
-    Block.Document document = Block.read(path, NOUN, KEYS);
-    return new CampaignReader(path, document.block()).campaign(document.text());
+    return read(path, warning -> {});
+  }
+
+  /**
+   * Reads a file and the scenarios that it names, and tells of old names of keys in them.
+   *
+   * @param path the file
+   * @param warned takes each
+   * @throws ScenarioException as {@link #read(Path)}
+   */
+  public static Campaign read(Path path, Consumer<Problem> warned) throws ScenarioException {
+    FileBlock.Document document = FileBlock.read(path, NOUN, KEYS);
+    CampaignReader reader = new CampaignReader(path, document.block(), warned);
+    Campaign campaign = reader.campaign(document.text());
+    document.block().warnings().forEach(warned);
+    return campaign;
   }
 
   private Campaign campaign(String content) throws ScenarioException {
@@ -68,7 +86,7 @@ public final class CampaignReader {
     List<Phase> phases = phases();
     Tolerances tolerances = Tolerances.read(block);
     Moments moments = new MomentReader(block).read();
-    List<Scenario> bases = new BaseReader(path, block).read();
+    List<Scenario> bases = new BaseReader(path, block, warned).read();
     // Faults and requirements are read against the first scenario; without one there is no use.
     block.finish();
     List<Injection> injections = new InjectionReader(block, bases.get(0)).read();

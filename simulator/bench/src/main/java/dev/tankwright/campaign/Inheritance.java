@@ -2,7 +2,7 @@ package dev.tankwright.campaign;
 
 import dev.tankwright.scenario.Requirement;
 import dev.tankwright.scenario.Scenario;
-import dev.tankwright.scenario.file.Block;
+import dev.tankwright.scenario.file.FileBlock;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -15,18 +15,18 @@ final class Inheritance {
   private static final String KEY = "inherit";
   private static final List<String> WORDS = List.of("with-id", "all", "none");
 
-  private final Block block;
+  private final FileBlock block;
   private final List<Requirement> own;
   private final List<String> chosen;
 
-  private Inheritance(Block block, List<Requirement> own, List<String> chosen) {
+  private Inheritance(FileBlock block, List<Requirement> own, List<String> chosen) {
     this.block = block;
     this.own = own;
     this.chosen = chosen;
   }
 
   /** Reads the choice; without one, all requirements that carry an id are taken over. */
-  static Inheritance read(Block block, List<Requirement> own) {
+  static Inheritance read(FileBlock block, List<Requirement> own) {
     if (!block.has(KEY)) {
       return new Inheritance(block, own, List.of(WORDS.get(0)));
     }

@@ -3,7 +3,7 @@ package dev.tankwright.campaign;
 import dev.tankwright.loop.Action;
 import dev.tankwright.plant.PartFault;
 import dev.tankwright.scenario.Scenario;
-import dev.tankwright.scenario.file.Block;
+import dev.tankwright.scenario.file.FileBlock;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -19,10 +19,10 @@ final class InjectionReader {
   private static final List<Action> PARTS =
       Arrays.stream(PartFault.values()).<Action>map(Action.Break::new).toList();
 
-  private final Block block;
+  private final FileBlock block;
   private final Scenario base;
 
-  InjectionReader(Block block, Scenario base) {
+  InjectionReader(FileBlock block, Scenario base) {
     this.block = block;
     this.base = base;
   }
@@ -49,7 +49,7 @@ final class InjectionReader {
   }
 
   /** A part's name stands for its breaking by the usual size, {@code every-part} for all parts. */
-  private static final class Names implements Block.Words {
+  private static final class Names implements FileBlock.Words {
     @Override
     public List<Action> of(String word) {
       if (word.equals(EVERY_PART)) {

@@ -1,6 +1,6 @@
 package dev.tankwright.campaign;
 
-import dev.tankwright.scenario.file.Block;
+import dev.tankwright.scenario.file.FileBlock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -12,15 +12,15 @@ final class MomentReader {
   private static final String LONGEST_SECONDS = "86400";
   private static final double MILLI = 1000;
 
-  private final Block campaign;
+  private final FileBlock campaign;
 
-  MomentReader(Block campaign) {
+  MomentReader(FileBlock campaign) {
     this.campaign = campaign;
   }
 
   /** The moments; the entry into the phase where none are given. */
   Moments read() {
-    Block block = campaign.block(KEY, List.of("at", "sample")).orElse(null);
+    FileBlock block = campaign.block(KEY, List.of("at", "sample")).orElse(null);
     if (block == null) {
       return Moments.ENTRY;
     }
@@ -38,8 +38,8 @@ final class MomentReader {
       boolean share = text.endsWith("%");
       OptionalDouble value =
           share
-              ? block.quantityOf(text, "at", Block.Kind.SHARE, "0", "1")
-              : block.quantityOf(text, "at", Block.Kind.TIME, "0", LONGEST_SECONDS);
+              ? block.quantityOf(text, "at", FileBlock.Kind.SHARE, "0", "1")
+              : block.quantityOf(text, "at", FileBlock.Kind.TIME, "0", LONGEST_SECONDS);
       value.ifPresent(v -> grid.add(new Moments.Moment(share ? v : v * MILLI, share)));
     }
     return new Moments(grid, 0);

@@ -1,6 +1,6 @@
 package dev.tankwright.campaign;
 
-import dev.tankwright.scenario.file.Block;
+import dev.tankwright.scenario.file.FileBlock;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -20,9 +20,9 @@ record Tolerances(Map<Axis, Span> spans, int draws) {
   private static final double MILLI = 1000;
 
   /** Reads what stands under the key; without it everything is nominal. */
-  static Tolerances read(Block campaign) {
+  static Tolerances read(FileBlock campaign) {
     Map<Axis, Span> spans = new EnumMap<>(Axis.class);
-    Block block = campaign.block(KEY, KEYS).orElse(null);
+    FileBlock block = campaign.block(KEY, KEYS).orElse(null);
     if (block == null) {
       return new Tolerances(spans, 1);
     }
@@ -31,12 +31,13 @@ record Tolerances(Map<Axis, Span> spans, int draws) {
     around(block, "mains", 1, "0.3", spans, Axis.MAINS);
     around(block, "sensors", 0, "3", spans, Axis.CONTROL_SENSOR, Axis.CUT_OFF_SENSOR);
     around(block, "fill", 1, "0.5", spans, Axis.FILL);
-    List<Double> room = block.range("ambient", Block.Kind.TEMPERATURE, "5", "40", "10 °C to 35 °C");
+    List<Double> room =
+        block.range("ambient", FileBlock.Kind.TEMPERATURE, "5", "40", "10 °C to 35 °C");
     if (!room.isEmpty()) {
       spans.put(Axis.AMBIENT, new Span(room.get(0), room.get(1)));
     }
     List<Double> delay =
-        block.range("relay-delay", Block.Kind.TIME, "0.01", "0.5", "10 ms to 50 ms");
+        block.range("relay-delay", FileBlock.Kind.TIME, "0.01", "0.5", "10 ms to 50 ms");
     if (!delay.isEmpty()) {
       spans.put(Axis.RELAY_DELAY, new Span(delay.get(0) * MILLI, delay.get(1) * MILLI));
     }
@@ -44,8 +45,13 @@ record Tolerances(Map<Axis, Span> spans, int draws) {
   }
 
   private static void around(
-      Block block, String key, double nominal, String most, Map<Axis, Span> spans, Axis... axes) {
-    OptionalDouble off = block.quantity(key, Block.Kind.SHARE, "0", most);
+      FileBlock block,
+      String key,
+      double nominal,
+      String most,
+      Map<Axis, Span> spans,
+      Axis... axes) {
+    OptionalDouble off = block.quantity(key, FileBlock.Kind.SHARE, "0", most);
     if (off.isPresent()) {
       for (Axis axis : axes) {
         spans.put(axis, new Span(nominal - off.getAsDouble(), nominal + off.getAsDouble()));

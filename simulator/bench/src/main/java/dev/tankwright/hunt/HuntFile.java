@@ -10,6 +10,7 @@ import dev.tankwright.campaign.Variation;
 import dev.tankwright.scenario.Requirement;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.file.ScenarioReader;
+import dev.tankwright.scenario.yaml.Problem;
 import dev.tankwright.scenario.yaml.ScenarioException;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -22,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.regex.Pattern;
 
 /**
@@ -58,7 +60,20 @@ public record HuntFile(
    * @throws UnusableException when it lacks the requirement, the fault or the phase
    */
   public List<Space> spaces() throws ScenarioException, PlanException, UnusableException {
-    return isCampaign() ? cells() : scenario();
+    return spaces(warning -> {});
+  }
+
+  /**
+   * Reads the file, and tells of old names of keys in it.
+   *
+   * @param warned takes each
+   * @throws ScenarioException when it is no valid scenario or campaign
+   * @throws PlanException when the campaign cannot be planned
+   * @throws UnusableException when it lacks the requirement, the fault or the phase
+   */
+  public List<Space> spaces(Consumer<Problem> warned)
+      throws ScenarioException, PlanException, UnusableException {
+    return isCampaign() ? cells(warned) : scenario(warned);
   }
 
   private boolean isCampaign() {
@@ -70,12 +85,13 @@ public record HuntFile(
     }
   }
 
-  private List<Space> scenario() throws ScenarioException, UnusableException {
+  private List<Space> scenario(Consumer<Problem> warned)
+      throws ScenarioException, UnusableException {
     if (fault.isPresent() || phase.isPresent()) {
       throw new UnusableException(
           path + " is a scenario; --fault and --phase choose among the cells of a campaign");
     }
-    Scenario scenario = ScenarioReader.read(path);
+    Scenario scenario = ScenarioReader.read(path, warned);
     Requirement wanted = find(scenario.requirements());
     return List.of(new ScenarioSpace(scenario, wanted, shiftMillis, usual(scenario)));
   }
@@ -94,8 +110,9 @@ public record HuntFile(
     return spans;
   }
 
-  private List<Space> cells() throws ScenarioException, PlanException, UnusableException {
-    Campaign campaign = CampaignReader.read(path);
+  private List<Space> cells(Consumer<Problem> warned)
+      throws ScenarioException, PlanException, UnusableException {
+    Campaign campaign = CampaignReader.read(path, warned);
     Plan plan = new Plan(campaign);
     Set<Variation> variations = new LinkedHashSet<>();
     int perCell = campaign.moments().count() * campaign.draws();

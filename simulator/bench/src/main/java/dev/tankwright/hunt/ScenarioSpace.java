@@ -51,7 +51,7 @@ final class ScenarioSpace implements Space {
   private static long delay(When when) {
     if (when instanceof When.At at) {
       return at.millis();
-    } else if (when instanceof When.Then then) {
+    } else if (when instanceof When.Later then) {
       return then.delayMillis();
     } else if (when instanceof When.On on) {
       return on.delayMillis();
@@ -64,8 +64,8 @@ final class ScenarioSpace implements Space {
   private static When moved(When when, long millis) {
     if (when instanceof When.At) {
       return new When.At(millis);
-    } else if (when instanceof When.Then) {
-      return new When.Then(millis);
+    } else if (when instanceof When.Later) {
+      return new When.Later(millis);
     } else if (when instanceof When.On on) {
       return new When.On(on.phase(), millis);
     } else if (when instanceof When.Crossing crossing) {

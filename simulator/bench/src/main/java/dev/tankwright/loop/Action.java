@@ -22,7 +22,7 @@ public sealed interface Action {
     /** {@link Break}. */
     BREAK("break"),
     /** {@link Repair}. */
-    REPAIR("mend"),
+    REPAIR("repair"),
     /** {@link Fill}. */
     FILL("fill"),
     /** {@link MoveBasket}. */

@@ -32,7 +32,7 @@ public sealed interface When {
    *
    * @param delayMillis ms, 0 or more
    */
-  record Then(long delayMillis) implements When {}
+  record Later(long delayMillis) implements When {}
 
   /**
    * Once a condition becomes true. The first step counts in which it is true and was not before, at

@@ -19,7 +19,7 @@ final class SmallCampaign {
       timeline:
         - at: 1 s
           command: FRESH_SOLUTION
-        - then: 1 s
+        - later: 1 s
           command: START
           programme: MEDIUM
           degas: 8 s
@@ -27,9 +27,9 @@ final class SmallCampaign {
         - on: CLEANING
           after: 4 s
           lid: open
-        - then: 5 s
+        - later: 5 s
           lid: closed
-        - then: 2 s
+        - later: 2 s
           command: RESUME
       requirements:
         - name: No ultrasound under an open lid

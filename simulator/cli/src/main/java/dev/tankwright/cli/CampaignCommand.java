@@ -94,7 +94,9 @@ final class CampaignCommand implements Callable<Integer> {
     require(out != null || !resume, "--resume needs --out and the folder to go on with");
     Plan plan;
     try {
-      Campaign campaign = CampaignReader.read(file);
+      Warnings warnings = new Warnings();
+      Campaign campaign = CampaignReader.read(file, warnings);
+      warnings.tell(spec.commandLine().getErr());
       plan = new Plan(campaign);
     } catch (ScenarioException e) {
       throw new BadInputException(e.getMessage());

@@ -117,6 +117,7 @@ final class HuntCommand implements Callable<Integer> {
         shift >= 0 && shift <= MOST_SECONDS,
         "--shift is " + shift + "; it must be from 0 to " + MOST_SECONDS + " seconds");
     List<Space> spaces;
+    Warnings warnings = new Warnings();
     try {
       spaces =
           new HuntFile(
@@ -125,7 +126,8 @@ final class HuntCommand implements Callable<Integer> {
                   Optional.ofNullable(fault),
                   Optional.ofNullable(phase),
                   (long) shift * MILLI)
-              .spaces();
+              .spaces(warnings);
+      warnings.tell(spec.commandLine().getErr());
     } catch (ScenarioException e) {
       throw new BadInputException(e.getMessage());
     } catch (HuntFile.UnusableException | PlanException e) {

@@ -88,9 +88,10 @@ final class RunCommand implements Callable<Integer> {
   private List<Scenario> read(List<ScenarioFiles.Found> found) throws BadInputException {
     List<Scenario> scenarios = new ArrayList<>();
     List<String> problems = new ArrayList<>();
+    Warnings warnings = new Warnings();
     for (ScenarioFiles.Found file : found) {
       try {
-        Scenario scenario = ScenarioReader.read(file.path());
+        Scenario scenario = ScenarioReader.read(file.path(), warnings);
         scenarios.add(seed == null ? scenario : scenario.withSeed(seed));
       } catch (ScenarioException e) {
         problems.add(e.getMessage());
@@ -101,6 +102,7 @@ final class RunCommand implements Callable<Integer> {
     if (!problems.isEmpty()) {
       throw new BadInputException(String.join("\n", problems));
     }
+    warnings.tell(spec.commandLine().getErr());
     return scenarios;
   }
 

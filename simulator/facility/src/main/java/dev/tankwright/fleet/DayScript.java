@@ -69,8 +69,8 @@ final class DayScript {
     String from = TimelineEntry.START;
     for (int i = 0; i < FAULTS; i++) {
       add(from, new When.On(Phase.LOCKOUT, 3 * MINUTE), new Action.MoveLid(true));
-      add("", new When.Then(14 * MINUTE), new Action.MoveLid(false));
-      add("", new When.Then(10 * SECOND), press(Command.RESET));
+      add("", new When.Later(14 * MINUTE), new Action.MoveLid(false));
+      add("", new When.Later(10 * SECOND), press(Command.RESET));
       from = "";
     }
   }

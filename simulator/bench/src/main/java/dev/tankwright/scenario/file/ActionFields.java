@@ -32,7 +32,7 @@ final class ActionFields {
       case PRESS -> press((Action.Press) action);
       case MOVE_LID -> fields.put("lid", ((Action.MoveLid) action).open() ? "open" : "closed");
       case BREAK -> broken((Action.Break) action);
-      case REPAIR -> fields.put("mend", ((Action.Repair) action).fault().key());
+      case REPAIR -> fields.put(Action.Kind.REPAIR.key(), ((Action.Repair) action).fault().key());
       case FILL -> fill((Action.Fill) action);
       case MOVE_BASKET ->
           fields.put("basket", ((Action.MoveBasket) action).move().name().toLowerCase(Locale.ROOT));

@@ -7,49 +7,22 @@ import dev.tankwright.controller.board.FoilVerdict;
 import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.loop.Action;
 import dev.tankwright.plant.BasketMove;
-import dev.tankwright.scenario.Scenario;
-import dev.tankwright.scenario.key.Fields;
-import dev.tankwright.scenario.key.Values;
+import dev.tankwright.scenario.block.Fields;
+import dev.tankwright.scenario.block.Key;
+import dev.tankwright.scenario.block.Values;
+import dev.tankwright.scenario.key.ActionKeys;
 import dev.tankwright.scenario.quantity.Amount;
-import dev.tankwright.scenario.quantity.Dimension;
 import dev.tankwright.scenario.yaml.Problems;
 import dev.tankwright.scenario.yaml.YamlNode;
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
 
 /** Reads what an entry of the timeline does. */
-public final class ActionReader {
-  /** The keys of which an entry has exactly one; {@code foil} may stand beside a command too. */
-  public static final List<String> ACTIONS =
-      Arrays.stream(Action.Kind.values())
-          .filter(kind -> kind != Action.Kind.HANG_FOIL)
-          .map(Action.Kind::key)
-          .toList();
-
-  /** Keys that go with START alone. */
-  public static final List<String> RECIPE =
-      List.of(
-          "programme",
-          "setpoint",
-          "degas",
-          "clean",
-          "chemistry",
-          "chemistry-maximum",
-          "operator",
-          "load");
-
-  public static final int LONGEST_REFERENCE = 128;
-  private static final long FARTHEST_MILLIS = Scenario.LONGEST_MILLIS;
-  public static final List<Command> COMMANDS =
-      List.copyOf(EnumSet.complementOf(EnumSet.of(Command.NONE)));
-  private static final List<FoilVerdict> FOILS = List.of(FoilVerdict.MARKED, FoilVerdict.UNMARKED);
-  private static final List<String> FOIL_WORDS = FOILS.stream().map(FoilVerdict::name).toList();
-  private static final List<String> MOVES =
-      Arrays.stream(BasketMove.values()).map(move -> move.name().toLowerCase(Locale.ROOT)).toList();
+final class ActionReader {
+  private static final String FOIL = ActionKeys.FOIL.name();
 
   private final String brim;
   private final Problems problems;
@@ -83,14 +56,19 @@ public final class ActionReader {
       report(fields, given.stream().map(Action.Kind::key).toList());
       return Optional.empty();
     }
-    refuseCompanions(fields, given.get(0));
-    return switch (given.get(0)) {
+    Action.Kind kind = given.get(0);
+    refuseCompanions(fields, kind);
+    return switch (kind) {
       case PRESS -> press(fields);
-      case MOVE_LID -> lid(fields);
+      case MOVE_LID ->
+          fields.constant(ActionKeys.LID, List.of(true, false)).map(Action.MoveLid::new);
       case BREAK -> breaks.read(fields);
-      case REPAIR -> breaks.part(fields, Action.Kind.REPAIR.key()).map(Action.Repair::new);
+      case REPAIR -> BreakReader.part(fields, ActionKeys.REPAIR).map(Action.Repair::new);
       case FILL -> fill(fields);
-      case MOVE_BASKET -> basket(fields);
+      case MOVE_BASKET ->
+          fields
+              .constant(ActionKeys.BASKET, List.of(BasketMove.values()))
+              .map(Action.MoveBasket::new);
       case CUT_POWER -> cutPower(fields);
       case SET_CLOCK -> setClock(fields);
       case FORCE -> forces.force(fields);
@@ -100,9 +78,11 @@ public final class ActionReader {
   }
 
   private void report(Fields fields, List<String> given) {
+    List<String> all = new ArrayList<>(ActionKeys.BLOCK.group(ActionKeys.ACTION));
+    all.add(FOIL);
     String text =
         given.isEmpty()
-            ? "this entry does nothing; give it one of " + String.join(", ", ACTIONS) + ", foil"
+            ? "this entry does nothing; give it one of " + String.join(", ", all)
             : "an entry does one thing, this one has "
                 + String.join(" and ", given)
                 + "; make it several";
@@ -110,125 +90,83 @@ public final class ActionReader {
   }
 
   private static void refuseCompanions(Fields fields, Action.Kind kind) {
-    if (kind != Action.Kind.FILL) {
-      fields.refuse("temperature", "goes only with 'fill'");
-      fields.refuse("detergent", "goes only with 'fill'");
+    List<Key> lonely = new ArrayList<>(ActionKeys.BLOCK.keys());
+    if (kind == Action.Kind.PRESS) {
+      // Not before the command is known to be one.
+      lonely.removeAll(ActionKeys.RECIPE);
+    } else if (kind != Action.Kind.HANG_FOIL) {
+      fields.refuse(FOIL, "goes only with 'command: ACKNOWLEDGE'");
     }
-    if (kind != Action.Kind.BREAK) {
-      fields.refuse("size", "goes only with 'break'");
-      fields.refuse("for", "goes only with 'break'");
-    }
-    if (kind != Action.Kind.PRESS) {
-      RECIPE.forEach(key -> fields.refuse(key, "goes only with 'command: START'"));
-    }
-    if (kind != Action.Kind.PRESS && kind != Action.Kind.HANG_FOIL) {
-      fields.refuse("foil", "goes only with 'command: ACKNOWLEDGE'");
-    }
+    fields.refuseLonely(lonely);
   }
 
   private Optional<Action> press(Fields fields) {
-    Optional<Command> command =
-        fields.text("command").flatMap(text -> values.constant(text, "command", COMMANDS));
+    Optional<Command> command = fields.constant(ActionKeys.COMMAND, ActionKeys.COMMANDS);
     if (command.isEmpty()) {
       return Optional.empty();
     }
-    Optional<FoilVerdict> foil = Optional.empty();
+    fields.refuseLonely(ActionKeys.RECIPE);
+    FoilVerdict verdict = FoilVerdict.NONE;
     if (command.get() == Command.ACKNOWLEDGE) {
-      foil = fields.text("foil").flatMap(text -> values.constant(text, "foil", FOILS));
+      verdict = verdict(fields);
     } else {
-      fields.refuse("foil", "goes only with 'command: ACKNOWLEDGE'");
+      fields.refuse(FOIL, "goes only with 'command: ACKNOWLEDGE'");
     }
     if (command.get() == Command.START) {
       Optional<Recipe> recipe = recipes.read(fields);
-      String operator = reference(fields, "operator");
-      String load = reference(fields, "load");
+      String operator = fields.line(ActionKeys.OPERATOR).orElse("");
+      String load = fields.line(ActionKeys.LOAD).orElse("");
       return recipe.map(r -> new Action.Press(Command.START, r, FoilVerdict.NONE, operator, load));
     }
-    RECIPE.forEach(key -> fields.refuse(key, "goes only with 'command: START'"));
-    return Optional.of(new Action.Press(command.get(), null, foil.orElse(FoilVerdict.NONE)));
+    return Optional.of(new Action.Press(command.get(), null, verdict));
   }
 
-  private String reference(Fields fields, String key) {
-    return fields.text(key).flatMap(t -> values.line(t, key, LONGEST_REFERENCE)).orElse("");
+  private FoilVerdict verdict(Fields fields) {
+    Optional<YamlNode.Text> text = fields.text(ActionKeys.FOIL);
+    List<String> words = ActionKeys.VERDICTS.stream().map(FoilVerdict::name).toList();
+    return text.flatMap(t -> values.word(t, FOIL, words))
+        .map(FoilVerdict::valueOf)
+        .orElse(FoilVerdict.NONE);
   }
 
   private Optional<Action> setClock(Fields fields) {
-    Optional<YamlNode.Text> text = fields.text("set-clock");
-    OptionalLong by =
-        text.isPresent()
-            ? values.millis(text.get(), "set-clock", -FARTHEST_MILLIS, FARTHEST_MILLIS)
-            : OptionalLong.empty();
+    OptionalLong by = fields.steps(ActionKeys.SET_CLOCK);
     if (by.isPresent() && by.getAsLong() == 0) {
       problems.add(
-          text.get().place(),
+          fields.text(ActionKeys.SET_CLOCK).orElseThrow().place(),
           "set-clock is 0; give how far the clock is set: -1 h back, 5 min ahead");
       return Optional.empty();
     }
     return by.isPresent() ? Optional.of(new Action.SetClock(by.getAsLong())) : Optional.empty();
   }
 
-  private Optional<Action> lid(Fields fields) {
-    return fields
-        .text("lid")
-        .flatMap(text -> values.word(text, "lid", List.of("open", "closed")))
-        .map(word -> new Action.MoveLid(word.equals("open")));
-  }
-
   private Optional<Action> fill(Fields fields) {
-    fields.lacks("temperature", "temperature: 19 °C");
-    Optional<Amount> litres =
-        fields.text("fill").flatMap(t -> values.amount(t, "fill", Dimension.VOLUME, "0.001", brim));
-    Optional<Amount> warmth =
-        fields
-            .text("temperature")
-            .flatMap(
-                t ->
-                    values.amount(
-                        t,
-                        "temperature",
-                        Dimension.TEMPERATURE,
-                        BathReader.COLDEST,
-                        BathReader.WARMEST));
-    Optional<Amount> detergent =
-        fields
-            .text("detergent")
-            .flatMap(t -> values.amount(t, "detergent", Dimension.FRACTION, "0", "1"));
+    fields.lacksNeeds(ActionKeys.FILL);
+    Optional<Amount> litres = fields.amount(ActionKeys.FILL, brim);
+    Optional<Amount> warmth = fields.amount(ActionKeys.TEMPERATURE);
+    double detergent = fields.value(ActionKeys.DETERGENT);
     return litres.isPresent() && warmth.isPresent()
-        ? Optional.of(
-            new Action.Fill(
-                litres.get().value(),
-                warmth.get().value(),
-                detergent.map(Amount::value).orElse(1.0)))
+        ? Optional.of(new Action.Fill(litres.get().value(), warmth.get().value(), detergent))
         : Optional.empty();
   }
 
-  private Optional<Action> basket(Fields fields) {
-    return fields
-        .text("basket")
-        .flatMap(text -> values.word(text, "basket", MOVES))
-        .map(word -> new Action.MoveBasket(BasketMove.values()[MOVES.indexOf(word)]));
-  }
-
-  private Optional<Action> cutPower(Fields fields) {
-    return fields.text("cut-power").flatMap(this::cutPower);
-  }
-
-  private Optional<Action> cutPower(YamlNode.Text text) {
-    OptionalLong millis =
-        values.millis(text, "cut-power", BreakReader.SHORTEST_MILLIS, Scenario.LONGEST_MILLIS);
+  private static Optional<Action> cutPower(Fields fields) {
+    OptionalLong millis = fields.steps(ActionKeys.CUT_POWER);
     return millis.isPresent()
         ? Optional.of(new Action.CutPower(millis.getAsLong()))
         : Optional.empty();
   }
 
   private Optional<Action> foil(Fields fields) {
-    Optional<YamlNode.Text> text = fields.text("foil");
-    boolean verdict = text.map(t -> FOIL_WORDS.contains(t.value())).orElse(false);
+    Optional<YamlNode.Text> text = fields.text(ActionKeys.FOIL);
+    boolean verdict =
+        text.map(t -> ActionKeys.VERDICTS.stream().anyMatch(v -> v.name().equals(t.value())))
+            .orElse(false);
     if (verdict) {
-      fields.refuse("foil", "goes only with 'command: ACKNOWLEDGE' as a verdict");
+      fields.refuse(FOIL, "goes only with 'command: ACKNOWLEDGE' as a verdict");
       return Optional.empty();
     }
-    return text.flatMap(t -> values.word(t, "foil", List.of("hang")))
+    return text.flatMap(t -> values.word(t, FOIL, List.of(ActionKeys.HANG)))
         .map(word -> new Action.HangFoil());
   }
 }

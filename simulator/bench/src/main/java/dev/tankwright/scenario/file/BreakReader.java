@@ -2,28 +2,22 @@ package dev.tankwright.scenario.file;
 
 import dev.tankwright.loop.Action;
 import dev.tankwright.plant.PartFault;
-import dev.tankwright.scenario.Scenario;
-import dev.tankwright.scenario.key.Fields;
-import dev.tankwright.scenario.key.Values;
+import dev.tankwright.scenario.block.Fields;
+import dev.tankwright.scenario.block.Key;
+import dev.tankwright.scenario.block.Values;
+import dev.tankwright.scenario.key.ActionKeys;
 import dev.tankwright.scenario.quantity.Amount;
 import dev.tankwright.scenario.quantity.Dimension;
 import dev.tankwright.scenario.quantity.FaultSize;
 import dev.tankwright.scenario.yaml.Problems;
 import dev.tankwright.scenario.yaml.YamlNode;
 import java.math.BigDecimal;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 
 /** Reads which part breaks, by how much and for how long. */
 final class BreakReader {
-  private static final List<String> PARTS =
-      Arrays.stream(PartFault.values()).map(PartFault::key).toList();
-
-  /** A shorter time would end within the loop's step. */
-  static final long SHORTEST_MILLIS = 10;
-
   private final Problems problems;
   private final Values values;
 
@@ -33,8 +27,11 @@ final class BreakReader {
   }
 
   Optional<Action> read(Fields fields) {
-    Optional<PartFault> part = part(fields, "break");
-    OptionalLong time = time(fields);
+    Optional<PartFault> part = part(fields, ActionKeys.BREAK);
+    OptionalLong time =
+        fields.has(ActionKeys.FOR)
+            ? fields.steps(ActionKeys.FOR)
+            : OptionalLong.of(Action.Break.FOR_GOOD);
     if (part.isEmpty()) {
       return Optional.empty();
     }
@@ -45,32 +42,19 @@ final class BreakReader {
   }
 
   /** The part that a key names. */
-  Optional<PartFault> part(Fields fields, String key) {
-    return fields
-        .text(key)
-        .flatMap(text -> values.word(text, key, PARTS))
-        .map(word -> PartFault.values()[PARTS.indexOf(word)]);
-  }
-
-  private OptionalLong time(Fields fields) {
-    if (!fields.has("for")) {
-      return OptionalLong.of(Action.Break.FOR_GOOD);
-    }
-    Optional<YamlNode.Text> text = fields.text("for");
-    return text.isEmpty()
-        ? OptionalLong.empty()
-        : values.millis(text.get(), "for", SHORTEST_MILLIS, Scenario.LONGEST_MILLIS);
+  static Optional<PartFault> part(Fields fields, Key key) {
+    return fields.constant(key, List.of(PartFault.values()));
   }
 
   private Optional<Double> size(Fields fields, PartFault part) {
-    if (!fields.has("size")) {
+    if (!fields.has(ActionKeys.SIZE)) {
       return Optional.of(part.usualSize());
     }
     if (part.measure() == PartFault.Measure.NONE) {
       fields.refuse("size", "does not go with " + part.key() + ", which has none; leave it out");
       return Optional.empty();
     }
-    return fields.text("size").flatMap(text -> amount(text, part));
+    return fields.text(ActionKeys.SIZE).flatMap(text -> amount(text, part));
   }
 
   private Optional<Double> amount(YamlNode.Text text, PartFault part) {

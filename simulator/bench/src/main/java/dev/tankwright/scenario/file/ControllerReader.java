@@ -2,31 +2,24 @@ package dev.tankwright.scenario.file;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Parameter;
-import dev.tankwright.controller.board.Unit;
-import dev.tankwright.scenario.key.Fields;
-import dev.tankwright.scenario.key.Values;
+import dev.tankwright.scenario.block.Fields;
+import dev.tankwright.scenario.block.Key;
+import dev.tankwright.scenario.block.KeyType;
+import dev.tankwright.scenario.block.Values;
+import dev.tankwright.scenario.key.ControllerKeys;
 import dev.tankwright.scenario.quantity.Amount;
-import dev.tankwright.scenario.quantity.Dimension;
 import dev.tankwright.scenario.yaml.Place;
 import dev.tankwright.scenario.yaml.Problems;
 import dev.tankwright.scenario.yaml.YamlNode;
-import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.stream.Stream;
 
 /** Reads what differs from the standard profile of the controller. */
-public final class ControllerReader {
-  static final String SHORT_TIME = "short-time";
-  public static final List<String> KEYS =
-      Stream.concat(Stream.of(SHORT_TIME), Arrays.stream(Parameter.values()).map(Parameter::key))
-          .toList();
-
+final class ControllerReader {
   private final Problems problems;
   private final Values values;
   private boolean shortTime;
@@ -43,13 +36,8 @@ public final class ControllerReader {
       problems.add(node.place(), "'controller' needs keys with values, not " + node.noun());
       return DeviceProfile.sixLitre();
     }
-    Fields fields = new Fields(keys, "controller", KEYS, problems);
-    shortTime =
-        fields
-            .text(SHORT_TIME)
-            .flatMap(t -> values.word(t, SHORT_TIME, List.of("on", "off")))
-            .map("on"::equals)
-            .orElse(false);
+    Fields fields = new Fields(keys, ControllerKeys.BLOCK, problems);
+    shortTime = fields.word(ControllerKeys.SHORT_TIME).map("on"::equals).orElse(false);
     List<Change> changes = new ArrayList<>();
     for (Parameter parameter : Parameter.values()) {
       fields.text(parameter.key()).flatMap(t -> change(parameter, t)).ifPresent(changes::add);
@@ -58,19 +46,17 @@ public final class ControllerReader {
   }
 
   private Optional<Change> change(Parameter parameter, YamlNode.Text text) {
-    Dimension dimension = dimension(parameter.unit());
-    int perUnit = perUnit(parameter.unit());
-    Optional<Amount> amount =
-        values.amount(
-            text,
-            parameter.key(),
-            dimension,
-            bound(shortTime ? parameter.shortMinimum() : parameter.minimum(), perUnit),
-            bound(parameter.maximum(), perUnit));
+    Key key = ControllerKeys.of(parameter);
+    KeyType.Quantity type = (KeyType.Quantity) key.type();
+    String least =
+        shortTime
+            ? ControllerKeys.inFile(parameter.unit(), parameter.shortMinimum())
+            : type.least();
+    Optional<Amount> amount = values.amount(text, key.name(), type.dimension(), least, type.most());
     if (amount.isEmpty()) {
       return Optional.empty();
     }
-    OptionalLong whole = values.whole(text, parameter.key(), amount.get(), perUnit);
+    OptionalLong whole = values.whole(text, key.name(), amount.get(), type.perUnit());
     return whole.isEmpty()
         ? Optional.empty()
         : Optional.of(new Change(parameter, Math.toIntExact(whole.getAsLong()), text.place()));
@@ -99,29 +85,5 @@ public final class ControllerReader {
     } while (!waiting.isEmpty() && waiting.size() < before);
     misfits.forEach((change, misfit) -> problems.add(change.place(), misfit));
     return profile;
-  }
-
-  private static String bound(int value, int perUnit) {
-    return new BigDecimal(value).divide(new BigDecimal(perUnit)).toPlainString();
-  }
-
-  public static Dimension dimension(Unit unit) {
-    return switch (unit) {
-      case MILLI_CELSIUS -> Dimension.TEMPERATURE;
-      case MILLI_KELVIN -> Dimension.DIFFERENCE;
-      case MILLISECONDS, SECONDS -> Dimension.TIME;
-      case WATT -> Dimension.POWER;
-      case HERTZ -> Dimension.FREQUENCY;
-      case PERMILLE -> Dimension.FRACTION;
-      case MILLI_OHM -> Dimension.RESISTANCE;
-      case NUMBER -> Dimension.NUMBER;
-    };
-  }
-
-  private static int perUnit(Unit unit) {
-    return switch (unit) {
-      case MILLI_CELSIUS, MILLI_KELVIN, MILLISECONDS, PERMILLE, MILLI_OHM -> Values.MILLI;
-      case HERTZ, NUMBER, SECONDS, WATT -> 1;
-    };
   }
 }

@@ -30,8 +30,8 @@ final class EntryFields {
   private void when(When when) {
     if (when instanceof When.At at) {
       time("at", at.millis());
-    } else if (when instanceof When.Then then) {
-      time("then", then.delayMillis());
+    } else if (when instanceof When.Later later) {
+      time("later", later.delayMillis());
     } else if (when instanceof When.On on) {
       fields.put("on", on.phase().name());
       after(on.delayMillis());

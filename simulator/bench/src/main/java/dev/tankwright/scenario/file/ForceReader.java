@@ -7,8 +7,11 @@ import dev.tankwright.controller.board.Recipe;
 import dev.tankwright.loop.Action;
 import dev.tankwright.loop.Pin;
 import dev.tankwright.loop.PinForce;
-import dev.tankwright.scenario.key.Fields;
-import dev.tankwright.scenario.key.Values;
+import dev.tankwright.scenario.block.Fields;
+import dev.tankwright.scenario.block.KeyBlock;
+import dev.tankwright.scenario.block.KeyType;
+import dev.tankwright.scenario.block.Values;
+import dev.tankwright.scenario.key.ActionKeys;
 import dev.tankwright.scenario.quantity.Amount;
 import dev.tankwright.scenario.quantity.Dimension;
 import dev.tankwright.scenario.yaml.Problems;
@@ -23,7 +26,7 @@ import java.util.regex.Pattern;
 
 /** Reads which values are forced on which pins, and which pins are released. */
 final class ForceReader {
-  private static final String ALL = "all";
+  private static final KeyBlock PINS = KeyBlock.plain("'force'", Pin.keys());
   private static final Pattern COUNT = Pattern.compile("-?[0-9]{1,10}");
   private static final String RECIPE_SHAPE = "'CUSTOM, 40 °C, 20 ms, 10 ms'";
 
@@ -36,14 +39,14 @@ final class ForceReader {
   }
 
   Optional<Action> force(Fields fields) {
-    YamlNode node = fields.node("force").orElseThrow();
+    YamlNode node = fields.node(ActionKeys.FORCE).orElseThrow();
     if (!(node instanceof YamlNode.Keys keys) || keys.pairs().isEmpty()) {
       problems.add(
           node.place(),
           "'force' needs pins with values, as in 'force: {fill-mark: on}', not " + node.noun());
       return Optional.empty();
     }
-    Fields pins = new Fields(keys, "'force'", Pin.keys(), problems);
+    Fields pins = new Fields(keys, PINS, problems);
     List<PinForce> forced = new ArrayList<>();
     boolean whole = true;
     for (Pin pin : Pin.values()) {
@@ -57,15 +60,12 @@ final class ForceReader {
   }
 
   Optional<Action> release(Fields fields) {
-    List<String> words = new ArrayList<>(List.of(ALL));
-    words.addAll(Pin.keys());
     return fields
-        .text("release")
-        .flatMap(text -> values.word(text, "release", words))
+        .word(ActionKeys.RELEASE)
         .map(
             word ->
                 new Action.Release(
-                    word.equals(ALL)
+                    word.equals(ActionKeys.ALL)
                         ? List.of(Pin.values())
                         : List.of(Pin.byKey(word).orElseThrow())));
   }
@@ -166,7 +166,7 @@ final class ForceReader {
             dimension.equals(Dimension.TIME) ? "86400" : "100");
     return amount.isEmpty()
         ? OptionalLong.empty()
-        : values.whole(text, "recipe", amount.get(), Values.MILLI);
+        : values.whole(text, "recipe", amount.get(), KeyType.MILLI);
   }
 
   private static YamlNode.Text part(YamlNode.Text whole, String part) {

@@ -1,5 +1,8 @@
 package dev.tankwright.scenario.file;
 
+import dev.tankwright.scenario.block.KeyBlock;
+import dev.tankwright.scenario.key.FileKeys;
+import dev.tankwright.scenario.key.ScenarioKeys;
 import dev.tankwright.scenario.yaml.YamlNode;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -16,32 +19,40 @@ final class Merge {
   private Merge() {}
 
   static YamlNode.Keys of(YamlNode.Keys base, YamlNode.Keys own) {
+    return of(base, own, FileKeys.BLOCK);
+  }
+
+  private static YamlNode.Keys of(YamlNode.Keys base, YamlNode.Keys own, KeyBlock block) {
     List<YamlNode.Pair> pairs = new ArrayList<>();
     Set<YamlNode.Pair> used = new HashSet<>();
     for (YamlNode.Pair inherited : base.pairs()) {
+      String name = name(inherited, block);
       Optional<YamlNode.Pair> other =
           own.pairs().stream()
-              .filter(pair -> pair.key().value().equals(inherited.key().value()))
+              .filter(pair -> name(pair, block).equals(name))
               .filter(pair -> !used.contains(pair))
               .findFirst();
       other.ifPresent(used::add);
-      pairs.add(
-          other
-              .map(pair -> new YamlNode.Pair(pair.key(), value(inherited.value(), pair.value())))
-              .orElse(inherited));
+      pairs.add(other.map(pair -> merged(inherited, pair, name)).orElse(inherited));
     }
     own.pairs().stream().filter(pair -> !used.contains(pair)).forEach(pairs::add);
     return new YamlNode.Keys(pairs, own.place());
   }
 
-  private static YamlNode value(YamlNode base, YamlNode own) {
-    if (base instanceof YamlNode.Keys inherited && own instanceof YamlNode.Keys keys) {
-      return of(inherited, keys);
+  /** A key by the name that it has now. */
+  private static String name(YamlNode.Pair pair, KeyBlock block) {
+    return block.nameNow(pair.key().value());
+  }
+
+  private static YamlNode.Pair merged(YamlNode.Pair base, YamlNode.Pair own, String name) {
+    YamlNode value = own.value();
+    if (base.value() instanceof YamlNode.Keys inherited && value instanceof YamlNode.Keys keys) {
+      value = of(inherited, keys, ScenarioKeys.under(name));
+    } else if (base.value() instanceof YamlNode.Items inherited
+        && value instanceof YamlNode.Items items) {
+      value = items(inherited, items);
     }
-    if (base instanceof YamlNode.Items inherited && own instanceof YamlNode.Items items) {
-      return items(inherited, items);
-    }
-    return own;
+    return new YamlNode.Pair(own.key(), value);
   }
 
   private static YamlNode items(YamlNode.Items base, YamlNode.Items own) {

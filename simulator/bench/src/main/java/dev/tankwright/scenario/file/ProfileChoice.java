@@ -1,7 +1,7 @@
 package dev.tankwright.scenario.file;
 
 import dev.tankwright.plant.BathProfile;
-import dev.tankwright.scenario.key.Fields;
+import dev.tankwright.scenario.block.Fields;
 import dev.tankwright.scenario.profile.BuiltInBaths;
 import dev.tankwright.scenario.profile.ProfileReader;
 import dev.tankwright.scenario.yaml.FileBytes;

@@ -5,21 +5,23 @@ import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.controller.board.Parameter;
 import dev.tankwright.controller.board.Programme;
 import dev.tankwright.controller.board.Recipe;
-import dev.tankwright.scenario.key.Fields;
-import dev.tankwright.scenario.key.Values;
+import dev.tankwright.scenario.block.Fields;
+import dev.tankwright.scenario.block.Key;
+import dev.tankwright.scenario.block.KeyType;
+import dev.tankwright.scenario.key.ActionKeys;
 import dev.tankwright.scenario.quantity.Amount;
 import dev.tankwright.scenario.quantity.Dimension;
 import dev.tankwright.scenario.yaml.Problems;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 
 /** Reads the set values beside a start. */
 final class RecipeReader {
   private final DeviceProfile profile;
   private final Chemistry chemistry;
   private final Problems problems;
-  private final Values values;
 
   /**
    * Makes a reader.
@@ -30,25 +32,23 @@ final class RecipeReader {
     this.profile = profile;
     this.chemistry = chemistry;
     this.problems = problems;
-    values = new Values(problems);
   }
 
   Optional<Recipe> read(Fields fields) {
+    fields.lacks(ActionKeys.PROGRAMME);
     Optional<Programme> programme =
-        fields
-            .required("programme", "programme: MEDIUM")
-            .flatMap(text -> values.constant(text, "programme", List.of(Programme.values())));
+        fields.constant(ActionKeys.PROGRAMME, List.of(Programme.values()));
     if (programme.isEmpty()) {
       return Optional.empty();
     }
     Recipe usual = Recipe.standard(programme.get());
     int setpoint = setpoint(fields, usual);
-    int degas = time(fields, "degas", usual.degasMs());
+    int degas = time(fields, ActionKeys.DEGAS, usual.degasMs());
     int clean = usual.cleanMs();
     if (programme.get() == Programme.DEGAS_ONLY) {
       fields.refuse("clean", "does not go with DEGAS_ONLY, which only degasses; leave it out");
     } else {
-      clean = time(fields, "clean", usual.cleanMs());
+      clean = time(fields, ActionKeys.CLEAN, usual.cleanMs());
     }
     return Optional.of(
         new Recipe(
@@ -56,14 +56,15 @@ final class RecipeReader {
             setpoint,
             degas,
             clean,
-            new ChemistryReader(problems).read(fields, chemistry)));
+            ChemistryReader.read(
+                fields, ActionKeys.CHEMISTRY, ActionKeys.CHEMISTRY_MAXIMUM, chemistry)));
   }
 
   private int setpoint(Fields fields, Recipe usual) {
     int least = profile.get(Parameter.SETPOINT_MINIMUM);
     int most = profile.get(Parameter.SETPOINT_MAXIMUM);
     int standard = usual.setpointMilliC();
-    if (!fields.has("setpoint") && (standard < least || standard > most)) {
+    if (!fields.has(ActionKeys.SETPOINT) && (standard < least || standard > most)) {
       problems.add(
           fields.place(),
           usual.programme()
@@ -75,20 +76,14 @@ final class RecipeReader {
               + celsius(most)
               + " °C; give a setpoint");
     }
-    return fields
-        .text("setpoint")
-        .flatMap(text -> values.milliC(text, "setpoint", celsius(least), celsius(most)))
-        .orElse(standard);
+    OptionalLong given = fields.steps(ActionKeys.SETPOINT, celsius(least), celsius(most));
+    return given.isPresent() ? Math.toIntExact(given.getAsLong()) : standard;
   }
 
-  private int time(Fields fields, String key, int usual) {
-    int most = profile.get(Parameter.RUN_MAXIMUM);
-    return fields
-        .text(key)
-        .map(text -> values.millis(text, key, 1, most))
-        .filter(millis -> millis.isPresent())
-        .map(millis -> Math.toIntExact(millis.getAsLong()))
-        .orElse(usual);
+  private int time(Fields fields, Key key, int usual) {
+    String most = KeyType.seconds(profile.get(Parameter.RUN_MAXIMUM));
+    OptionalLong given = fields.steps(key, most);
+    return given.isPresent() ? Math.toIntExact(given.getAsLong()) : usual;
   }
 
   private static String celsius(int milliC) {

@@ -1,9 +1,8 @@
 package dev.tankwright.scenario.file;
 
 import dev.tankwright.scenario.Requirement;
-import dev.tankwright.scenario.key.Fields;
-import dev.tankwright.scenario.key.ScenarioKeys;
-import dev.tankwright.scenario.key.Values;
+import dev.tankwright.scenario.block.Fields;
+import dev.tankwright.scenario.key.RequirementKeys;
 import dev.tankwright.scenario.yaml.Place;
 import dev.tankwright.scenario.yaml.Problems;
 import dev.tankwright.scenario.yaml.Quote;
@@ -13,21 +12,15 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /** Reads the requirements. */
 public final class RequirementsReader {
-  private static final Pattern ID = Pattern.compile("SR-[0-9]{2}");
-  public static final int LONGEST_NAME = 120;
-
   private final Problems problems;
-  private final Values values;
   private final KindReader kinds;
   private final Map<String, Place> names = new HashMap<>();
 
   RequirementsReader(long durationMillis, Problems problems) {
     this.problems = problems;
-    values = new Values(problems);
     kinds = new KindReader(durationMillis, problems);
   }
 
@@ -46,7 +39,7 @@ public final class RequirementsReader {
         problems.add(
             item.place(),
             "a requirement needs a name and one of "
-                + String.join(", ", KindReader.KINDS)
+                + String.join(", ", RequirementKeys.BLOCK.group(RequirementKeys.KIND))
                 + "; here is "
                 + item.noun());
       }
@@ -55,13 +48,11 @@ public final class RequirementsReader {
   }
 
   private Optional<Requirement> requirement(YamlNode.Keys keys) {
-    Fields fields = new Fields(keys, "this requirement", ScenarioKeys.REQUIREMENT, problems);
-    Optional<String> name =
-        fields
-            .required("name", "name: The cycle completes")
-            .flatMap(text -> values.line(text, "name", LONGEST_NAME));
-    name.ifPresent(n -> refuseTwin(n, fields.keyPlace("name")));
-    String id = fields.text("id").flatMap(this::id).orElse("");
+    Fields fields = new Fields(keys, RequirementKeys.BLOCK, problems);
+    fields.lacksRequired();
+    Optional<String> name = fields.line(RequirementKeys.NAME);
+    name.ifPresent(n -> refuseTwin(n, fields.keyPlace(RequirementKeys.NAME)));
+    String id = fields.form(RequirementKeys.ID).orElse("");
     Requirement.Label label = new Requirement.Label(name.orElse(""), id, keys.place());
     return kinds.read(fields, label);
   }
@@ -77,15 +68,5 @@ public final class RequirementsReader {
               + first
               + "; give each requirement its own");
     }
-  }
-
-  private Optional<String> id(YamlNode.Text text) {
-    if (ID.matcher(text.value()).matches()) {
-      return Optional.of(text.value());
-    }
-    problems.add(
-        text.place(),
-        "id is " + Quote.of(text.value()) + "; it must be SR- and two digits, for example SR-01");
-    return Optional.empty();
   }
 }

@@ -11,6 +11,7 @@ import dev.tankwright.scenario.yaml.YamlText;
 import dev.tankwright.scenario.yaml.YamlTree;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * Reads scenario files. A file that cannot be used gives one {@link ScenarioException} with
@@ -24,11 +25,13 @@ public final class ScenarioReader {
    * A scenario as it was read.
    *
    * @param scenario the scenario
+   * @param warnings what is read now and will not always be: old names of keys; may be empty
    * @param remarks what can be seen while reading to be of no use; may be empty
    */
-  public record Reading(Scenario scenario, List<Problem> remarks) {
-    /** Keeps its own copy of the list. */
+  public record Reading(Scenario scenario, List<Problem> warnings, List<Problem> remarks) {
+    /** Keeps its own copies. */
     public Reading {
+      warnings = List.copyOf(warnings);
       remarks = List.copyOf(remarks);
     }
   }
@@ -41,6 +44,19 @@ public final class ScenarioReader {
    */
   public static Scenario read(Path path) throws ScenarioException {
     return read(path.toString(), FileBytes.read(path, "scenario"));
+  }
+
+  /**
+   * Reads a file, and tells of old names of keys in it.
+   *
+   * @param path the file
+   * @param warned takes each
+   * @throws ScenarioException as {@link #read(Path)}
+   */
+  public static Scenario read(Path path, Consumer<Problem> warned) throws ScenarioException {
+    Reading reading = reading(path);
+    reading.warnings().forEach(warned);
+    return reading.scenario();
   }
 
   /**
@@ -85,6 +101,7 @@ public final class ScenarioReader {
    */
   public static Reading reading(String fileName, byte[] content) throws ScenarioException {
     Problems problems = new Problems(fileName);
-    return new Reading(read(fileName, content, problems), problems.remarks());
+    Scenario scenario = read(fileName, content, problems);
+    return new Reading(scenario, problems.warnings(), problems.remarks());
   }
 }

@@ -6,6 +6,7 @@ import dev.tankwright.controller.board.Unit;
 import dev.tankwright.plant.BathStart;
 import dev.tankwright.scenario.Contents;
 import dev.tankwright.scenario.Scenario;
+import dev.tankwright.scenario.key.ControllerKeys;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -96,7 +97,7 @@ public final class ScenarioWriter {
   private static Map<String, String> controller(DeviceProfile profile) {
     Map<String, String> fields = new LinkedHashMap<>();
     if (profile.isShortTime()) {
-      fields.put(ControllerReader.SHORT_TIME, "on");
+      fields.put(ControllerKeys.SHORT_TIME.name(), "on");
     }
     for (Parameter parameter : Parameter.values()) {
       int value = profile.get(parameter);

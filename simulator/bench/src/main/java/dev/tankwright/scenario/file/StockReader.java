@@ -5,22 +5,21 @@ import dev.tankwright.controller.board.Command;
 import dev.tankwright.plant.BathStart;
 import dev.tankwright.scenario.Contents;
 import dev.tankwright.scenario.TimelineEntry;
-import dev.tankwright.scenario.key.Fields;
-import dev.tankwright.scenario.key.ScenarioKeys;
-import dev.tankwright.scenario.key.Values;
+import dev.tankwright.scenario.block.Fields;
+import dev.tankwright.scenario.block.Key;
+import dev.tankwright.scenario.block.KeyBlock;
+import dev.tankwright.scenario.key.BathKeys;
+import dev.tankwright.scenario.key.FileKeys;
+import dev.tankwright.scenario.key.StockKeys;
 import dev.tankwright.scenario.quantity.Amount;
-import dev.tankwright.scenario.quantity.Dimension;
 import dev.tankwright.scenario.yaml.Problems;
 import dev.tankwright.scenario.yaml.YamlNode;
 import java.util.List;
 import java.util.Optional;
 
 /** Reads what is in the tank: the blocks {@code solution} and {@code load}. */
-public final class StockReader {
-  public static final int LONGEST = 80;
-
+final class StockReader {
   private final Problems problems;
-  private final Values values;
   private final Fields solution;
   private final Fields load;
 
@@ -31,90 +30,84 @@ public final class StockReader {
    */
   StockReader(Fields file, Problems problems) {
     this.problems = problems;
-    values = new Values(problems);
-    solution = block(file, "solution", ScenarioKeys.SOLUTION);
-    load = block(file, "load", ScenarioKeys.LOAD);
-    if (file.has("load")) {
-      load.lacks("mass", "mass: 1.2 kg");
+    solution = block(file, FileKeys.SOLUTION, StockKeys.SOLUTION);
+    load = block(file, FileKeys.LOAD, StockKeys.LOAD);
+    if (file.has(FileKeys.LOAD)) {
+      load.lacksRequired();
     }
   }
 
-  private Fields block(Fields file, String key, List<String> known) {
+  private Fields block(Fields file, Key key, KeyBlock known) {
     YamlNode node = file.node(key).orElse(null);
     if (node instanceof YamlNode.Keys keys) {
-      return new Fields(keys, key, known, problems);
+      return new Fields(keys, known, problems);
     }
     if (node != null) {
-      problems.add(node.place(), "'" + key + "' needs keys with values, not " + node.noun());
+      String needs = "'" + key.name() + "' needs keys with values, not " + node.noun();
+      problems.add(node.place(), needs);
     }
-    return new Fields(new YamlNode.Keys(List.of(), file.place()), key, known, problems);
+    return new Fields(new YamlNode.Keys(List.of(), file.place()), known, problems);
   }
 
   /** What the operator says of the chemistry at every start that says nothing else. */
   Chemistry chemistry() {
-    return new ChemistryReader(problems).read(solution, Chemistry.UNSTATED);
+    return ChemistryReader.read(
+        solution, StockKeys.CHEMISTRY, StockKeys.CHEMISTRY_MAXIMUM, Chemistry.UNSTATED);
   }
 
   /** Remarks on keys that change nothing in this scenario. */
   void remarkIdle(List<TimelineEntry> timeline, BathStart start) {
     boolean starts = timeline.stream().anyMatch(e -> e.action().presses(Command.START));
-    for (String key : List.of("chemistry", "chemistry-maximum")) {
+    for (Key key : List.of(StockKeys.CHEMISTRY, StockKeys.CHEMISTRY_MAXIMUM)) {
       if (solution.has(key) && !starts) {
         problems.remark(
             solution.keyPlace(key),
-            "unused: '" + key + "' is told at a START, and none is commanded; leave it out");
+            "unused: '" + key.name() + "' is told at a START, and none is commanded; leave it out");
       }
     }
-    if (load.has("overlap") && start.load().kilograms() == 0) {
+    if (load.has(StockKeys.OVERLAP) && start.load().kilograms() == 0) {
       problems.remark(
-          load.keyPlace("overlap"),
+          load.keyPlace(StockKeys.OVERLAP),
           "unused: nothing overlaps in an empty basket; give it a 'mass'");
     }
   }
 
-  /** What only people read. */
+  /** What the bath and the controller do not know. */
   Contents contents() {
-    return new Contents(line(solution, "lot"), line(load, "kind"));
-  }
-
-  private String line(Fields fields, String key) {
-    return fields.text(key).flatMap(text -> values.line(text, key, LONGEST)).orElse("");
+    return new Contents(
+        solution.line(StockKeys.LOT).orElse(""), load.line(StockKeys.KIND).orElse(""));
   }
 
   /** The bath at its start with what these blocks say; they must not say again what it says. */
   BathStart start(BathStart bath, Fields underBath) {
-    refuseTwin(underBath, "dissolved-gas", solution, "dissolved-gas", "solution");
-    refuseTwin(underBath, "detergent", solution, "detergent", "solution");
-    refuseTwin(underBath, "load", load, "mass", "load");
-    refuseTwin(underBath, "overlap", load, "overlap", "load");
-    Optional<Amount> gas = amount(solution, "dissolved-gas", Dimension.FRACTION, "1.2");
-    Optional<Amount> detergent = amount(solution, "detergent", Dimension.FRACTION, "1");
+    refuseTwin(underBath, BathKeys.DISSOLVED_GAS, solution, StockKeys.DISSOLVED_GAS, "solution");
+    refuseTwin(underBath, BathKeys.DETERGENT, solution, StockKeys.DETERGENT, "solution");
+    refuseTwin(underBath, BathKeys.LOAD, load, StockKeys.MASS, "load");
+    refuseTwin(underBath, BathKeys.OVERLAP, load, StockKeys.OVERLAP, "load");
     return new BathStart(
         bath.litres(),
         bath.celsius(),
         bath.ambientCelsius(),
-        gas.map(Amount::value).orElse(bath.gasSaturation()),
+        given(solution, StockKeys.DISSOLVED_GAS, bath.gasSaturation()),
         bath.humidity(),
-        detergent.map(Amount::value).orElse(bath.detergent()),
+        given(solution, StockKeys.DETERGENT, bath.detergent()),
         load(bath.load()));
   }
 
+  private static double given(Fields fields, Key key, double standard) {
+    return fields.amount(key).map(Amount::value).orElse(standard);
+  }
+
   private BathStart.Load load(BathStart.Load standard) {
-    Optional<Amount> mass = amount(load, "mass", Dimension.MASS, BathReader.HEAVIEST);
-    Optional<Amount> overlap = amount(load, "overlap", Dimension.FRACTION, "1");
-    return mass.isEmpty()
-        ? standard
-        : new BathStart.Load(mass.get().value(), overlap.map(Amount::value).orElse(0.0));
+    Optional<Amount> mass = load.amount(StockKeys.MASS);
+    double overlap = load.value(StockKeys.OVERLAP);
+    return mass.isEmpty() ? standard : new BathStart.Load(mass.get().value(), overlap);
   }
 
-  private Optional<Amount> amount(Fields fields, String key, Dimension dimension, String most) {
-    return fields.text(key).flatMap(text -> values.amount(text, key, dimension, "0", most));
-  }
-
-  private static void refuseTwin(
-      Fields bath, String bathKey, Fields block, String key, String name) {
+  private static void refuseTwin(Fields bath, Key bathKey, Fields block, Key key, String name) {
     if (block.has(key)) {
-      bath.refuse(bathKey, "is also said by '" + key + "' under '" + name + "'; keep one");
+      String where = "is also said by '" + key.name() + "' under '" + name + "'; keep one";
+      bath.refuse(bathKey.name(), where);
     }
   }
 }

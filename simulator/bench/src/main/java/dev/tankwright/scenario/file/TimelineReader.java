@@ -6,9 +6,9 @@ import dev.tankwright.loop.Action;
 import dev.tankwright.scenario.Repeat;
 import dev.tankwright.scenario.TimelineEntry;
 import dev.tankwright.scenario.When;
-import dev.tankwright.scenario.key.Fields;
-import dev.tankwright.scenario.key.ScenarioKeys;
-import dev.tankwright.scenario.key.Values;
+import dev.tankwright.scenario.block.Fields;
+import dev.tankwright.scenario.key.EntryKeys;
+import dev.tankwright.scenario.key.MomentKeys;
 import dev.tankwright.scenario.yaml.Nearest;
 import dev.tankwright.scenario.yaml.Place;
 import dev.tankwright.scenario.yaml.Problems;
@@ -22,10 +22,7 @@ import java.util.Optional;
 
 /** Reads the timeline. */
 public final class TimelineReader {
-  public static final int LONGEST_NAME = 120;
-
   private final Problems problems;
-  private final Values values;
   private final MomentReader moments;
   private final ActionReader actions;
   private final Map<String, Named> names = new LinkedHashMap<>();
@@ -48,7 +45,6 @@ public final class TimelineReader {
       long durationMillis,
       Problems problems) {
     this.problems = problems;
-    values = new Values(problems);
     moments = new MomentReader(durationMillis, problems);
     actions = new ActionReader(profile, brim, chemistry, problems);
   }
@@ -75,14 +71,14 @@ public final class TimelineReader {
               + node.noun());
       return Optional.empty();
     }
-    Fields fields = new Fields(keys, "this timeline entry", ScenarioKeys.ENTRY, problems);
+    Fields fields = new Fields(keys, EntryKeys.BLOCK, problems);
     Optional<When> when = moments.when(fields, isFirst);
-    String from = fields.text("from").map(this::from).orElse("");
-    if (from.isEmpty() && !fields.has("at") && !fields.has("from")) {
+    String from = fields.text(MomentKeys.FROM).map(this::from).orElse("");
+    if (from.isEmpty() && !fields.has(MomentKeys.AT) && !fields.has(MomentKeys.FROM)) {
       refuseEndless(keys.place(), "the entry before it", before);
     }
     Optional<Repeat> repeat = moments.repeat(fields, when);
-    String name = fields.text("name").flatMap(text -> name(text, repeat)).orElse("");
+    String name = name(fields, repeat).orElse("");
     before = repeat;
     Optional<Action> action = actions.read(fields);
     return when.isPresent() && action.isPresent()
@@ -115,18 +111,22 @@ public final class TimelineReader {
     return name;
   }
 
-  private Optional<String> name(YamlNode.Text text, Optional<Repeat> repeat) {
-    Optional<String> name = values.line(text, "name", LONGEST_NAME);
-    if (name.isPresent() && name.get().equals(TimelineEntry.START)) {
-      problems.add(text.place(), "'start' is the start of the run; give this entry another name");
+  private Optional<String> name(Fields fields, Optional<Repeat> repeat) {
+    Optional<String> name = fields.line(MomentKeys.NAME);
+    if (name.isEmpty()) {
+      return name;
+    }
+    Place place = fields.text(MomentKeys.NAME).orElseThrow().place();
+    if (name.get().equals(TimelineEntry.START)) {
+      problems.add(place, "'start' is the start of the run; give this entry another name");
       return Optional.empty();
     }
-    Named first = name.map(n -> names.putIfAbsent(n, new Named(text.place(), repeat))).orElse(null);
+    Named first = names.putIfAbsent(name.get(), new Named(place, repeat));
     if (first != null) {
       problems.add(
-          text.place(),
+          place,
           "the name "
-              + Quote.of(text.value())
+              + Quote.of(name.get())
               + " is already taken in "
               + first.place()
               + "; give each entry its own");

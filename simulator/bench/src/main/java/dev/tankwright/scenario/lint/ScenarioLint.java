@@ -72,7 +72,8 @@ public final class ScenarioLint {
   }
 
   private static Lint of(String fileName, ScenarioReader.Reading reading) {
-    List<Problem> warnings = new ArrayList<>(reading.remarks());
+    List<Problem> warnings = new ArrayList<>(reading.warnings());
+    warnings.addAll(reading.remarks());
     warnings.addAll(warnings(fileName, reading.scenario()));
     warnings.sort(Problem.ORDER);
     return new Lint(reading.scenario(), List.copyOf(warnings));
@@ -119,7 +120,7 @@ public final class ScenarioLint {
       return at.millis();
     } else if (when instanceof When.On on) {
       return on.delayMillis();
-    } else if (when instanceof When.Then then) {
+    } else if (when instanceof When.Later then) {
       return then.delayMillis();
     }
     return ((When.Crossing) when).delayMillis();

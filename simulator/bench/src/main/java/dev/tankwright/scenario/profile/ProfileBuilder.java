@@ -43,14 +43,14 @@ final class ProfileBuilder {
         new GasRates(
             1 / get(ProfileKey.DEGASSING_TIME),
             get(ProfileKey.GAS_UNDER_ULTRASOUND),
-            get(ProfileKey.RE_AERATION) / ProfileKey.Metric.CENTIMETRES_PER_HOUR,
+            get(ProfileKey.RE_AERATION) / Metric.CENTIMETRES_PER_HOUR,
             1 / get(ProfileKey.BUBBLING_TIME)),
         effects(),
         deviations());
   }
 
   private BathProfile.Deviations deviations() {
-    double steps = get(ProfileKey.RELAY_DELAY) * ProfileKey.Metric.MILLI / Plant.STEP_MILLIS;
+    double steps = get(ProfileKey.RELAY_DELAY) * Metric.MILLI / Plant.STEP_MILLIS;
     return new BathProfile.Deviations(
         get(ProfileKey.MAINS_VOLTAGE),
         get(ProfileKey.CONTROL_SENSOR_ERROR),
@@ -63,7 +63,7 @@ final class ProfileBuilder {
         new Geometry.Tank(
             get(ProfileKey.SURFACE),
             get(ProfileKey.SIDE_AREA),
-            get(ProfileKey.TANK_HEIGHT) / ProfileKey.Metric.MILLI,
+            get(ProfileKey.TANK_HEIGHT) / Metric.MILLI,
             get(ProfileKey.HEATED_AREA),
             get(ProfileKey.COVERED_AT)),
         new Geometry.HeatCapacities(
@@ -73,7 +73,7 @@ final class ProfileBuilder {
             get(ProfileKey.LID_HEAT_CAPACITY)),
         get(ProfileKey.HEATER_BOND),
         get(ProfileKey.HOUSING),
-        ProfileKey.Metric.section(get(ProfileKey.DRAIN_BORE)),
+        Metric.section(get(ProfileKey.DRAIN_BORE)),
         get(ProfileKey.LOAD_SURFACE));
   }
 

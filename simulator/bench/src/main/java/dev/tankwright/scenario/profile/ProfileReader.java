@@ -1,8 +1,8 @@
 package dev.tankwright.scenario.profile;
 
 import dev.tankwright.plant.BathProfile;
-import dev.tankwright.scenario.key.Fields;
-import dev.tankwright.scenario.key.Values;
+import dev.tankwright.scenario.block.Fields;
+import dev.tankwright.scenario.block.Values;
 import dev.tankwright.scenario.quantity.AmountParser;
 import dev.tankwright.scenario.yaml.FileBytes;
 import dev.tankwright.scenario.yaml.Place;
@@ -13,8 +13,6 @@ import dev.tankwright.scenario.yaml.YamlNode;
 import dev.tankwright.scenario.yaml.YamlText;
 import dev.tankwright.scenario.yaml.YamlTree;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -23,8 +21,6 @@ import java.util.Optional;
  */
 public final class ProfileReader {
   private static final String NAME = "profile";
-  private static final String EXTENDS = "extends";
-  private static final int LONGEST_NAME = 80;
 
   private final Problems problems;
   private final Values values;
@@ -65,13 +61,9 @@ public final class ProfileReader {
       throw problems.stop(
           root.place(), "a profile begins with 'profile:' and its name; here is " + root.noun());
     }
-    List<String> known = new ArrayList<>(List.of(NAME, EXTENDS));
-    known.addAll(ProfileKey.keys());
-    Fields fields = new Fields(keys, "the profile", known, problems);
-    Optional<String> name =
-        fields
-            .required(NAME, "profile: Bench bath of the instrument room")
-            .flatMap(text -> values.line(text, NAME, LONGEST_NAME));
+    Fields fields = new Fields(keys, ProfileKeys.BLOCK, problems);
+    fields.lacksRequired();
+    Optional<String> name = fields.line(ProfileKeys.PROFILE);
     ProfileBuilder builder = new ProfileBuilder();
     base(fields, builder);
     for (ProfileKey key : ProfileKey.values()) {
@@ -85,12 +77,8 @@ public final class ProfileReader {
 
   /** Starts from the bath that is extended, or from the estimates' defaults. */
   private void base(Fields fields, ProfileBuilder builder) {
-    if (fields.has(EXTENDS)) {
-      fields
-          .text(EXTENDS)
-          .flatMap(text -> values.word(text, EXTENDS, BuiltInBaths.names()))
-          .flatMap(BuiltInBaths::byName)
-          .ifPresent(builder::putAll);
+    if (fields.has(ProfileKeys.EXTENDS)) {
+      fields.word(ProfileKeys.EXTENDS).flatMap(BuiltInBaths::byName).ifPresent(builder::putAll);
       return;
     }
     for (ProfileKey key : ProfileKey.values()) {
@@ -102,7 +90,7 @@ public final class ProfileReader {
             "the profile lacks the key '"
                 + key.key()
                 + "' ("
-                + key.range()
+                + key.type().told()
                 + "); give it, or name a bath to start from, as in 'extends: "
                 + BuiltInBaths.USUAL
                 + "'");
@@ -113,13 +101,13 @@ public final class ProfileReader {
   private void value(ProfileKey key, YamlNode.Text text, ProfileBuilder builder) {
     try {
       // Read once here only so that the range is named even where no number stands.
-      AmountParser.parse(text.value(), key.dimension(), key.key());
+      AmountParser.parse(text.value(), key.type().dimension(), key.key());
     } catch (TextFault e) {
-      problems.add(text.at(e.offset()), e.getMessage() + "; it must lie from " + key.range());
+      problems.add(text.at(e.offset()), e.getMessage() + "; it must lie from " + key.type().told());
       return;
     }
     values
-        .amount(text, key.key(), key.dimension(), key.least(), key.most())
+        .amount(text, key.key(), key.type().dimension(), key.type().least(), key.type().most())
         .ifPresent(amount -> builder.put(key, amount.value()));
   }
 }

@@ -1,6 +1,6 @@
 package dev.tankwright.scenario.profile;
 
-import dev.tankwright.scenario.key.Fields;
+import dev.tankwright.scenario.block.Fields;
 import dev.tankwright.scenario.quantity.Plain;
 import dev.tankwright.scenario.yaml.Place;
 import dev.tankwright.scenario.yaml.Problems;

@@ -31,7 +31,7 @@ public final class ProfileText {
     text.append("profile: '").append(bath.name().replace("'", "''")).append("'\n");
     for (ProfileKey key : ProfileKey.values()) {
       text.append(key.key()).append(": ");
-      text.append(Amount.withUnit(value(key, bath), key.dimension())).append('\n');
+      text.append(Amount.withUnit(value(key, bath), key.type().dimension())).append('\n');
     }
     return text.toString();
   }

@@ -72,6 +72,8 @@ public enum Dimension {
    */
   public record UnitSymbol(String symbol, BigDecimal shift, BigDecimal factor, int divisor) {}
 
+  private static final int MILLIS_PER_SECOND = 1000;
+
   private final String noun;
   private final String base;
 
@@ -102,7 +104,7 @@ public enum Dimension {
   }
 
   /** Symbol of the unit that values are kept in, empty for a plain number. */
-  String base() {
+  public String base() {
     return base;
   }
 
@@ -120,6 +122,24 @@ public enum Dimension {
       case FRACTION -> FRACTION;
       case MARKS -> NUMBER;
       case SWITCH, WORD -> throw new IllegalArgumentException(quantity + " is no number");
+    };
+  }
+
+  /** A value in words, with its unit as a person would choose it. */
+  public String shown(BigDecimal value) {
+    return switch (this) {
+      case TIME -> Plain.duration(value.movePointRight(3).longValue());
+      case FRACTION -> Amount.withUnit(value.movePointRight(2), NUMBER) + " %";
+      default -> Amount.withUnit(value, this);
+    };
+  }
+
+  /** A number of the code in words, with at most three decimals. */
+  public String shown(double value) {
+    return switch (this) {
+      case TIME -> Plain.duration(Math.round(value * MILLIS_PER_SECOND));
+      case FRACTION -> Plain.number(value * 100, "%");
+      default -> Plain.number(value, base);
     };
   }
 

@@ -4,8 +4,6 @@ import dev.tankwright.plant.PartFault;
 
 /** Sizes of part faults as files write them. */
 public final class FaultSize {
-  private static final int MILLIS_PER_SECOND = 1000;
-
   private FaultSize() {}
 
   /**
@@ -14,11 +12,7 @@ public final class FaultSize {
    * @throws IllegalArgumentException for {@link PartFault.Measure#NONE}
    */
   public static String text(PartFault.Measure measure, double size) {
-    return switch (dimension(measure)) {
-      case FRACTION -> Plain.number(size * 100, "%");
-      case TIME -> Plain.duration(Math.round(size * MILLIS_PER_SECOND));
-      default -> Plain.number(size, dimension(measure).base());
-    };
+    return dimension(measure).shown(size);
   }
 
   public static Dimension dimension(PartFault.Measure measure) {

@@ -104,8 +104,8 @@ public final class Timeline implements ActionSource {
     if (since == UNKNOWN) {
       return;
     }
-    if (entries[i].when() instanceof When.Then then) {
-      schedule(i, since + then.delayMillis());
+    if (entries[i].when() instanceof When.Later later) {
+      schedule(i, since + later.delayMillis());
     } else if (entries[i].when() instanceof When.On on) {
       if (on.phase() == phase && entered >= since) {
         schedule(i, entered + on.delayMillis());

@@ -4,17 +4,22 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import dev.tankwright.controller.board.Parameter;
-import dev.tankwright.scenario.Scenario;
-import dev.tankwright.scenario.file.ControllerReader;
-import dev.tankwright.scenario.key.KeyHelp;
-import dev.tankwright.scenario.key.ScenarioKeys;
+import dev.tankwright.controller.board.Command;
+import dev.tankwright.scenario.block.Key;
+import dev.tankwright.scenario.block.KeyBlock;
+import dev.tankwright.scenario.key.ActionKeys;
+import dev.tankwright.scenario.key.BathKeys;
+import dev.tankwright.scenario.key.ControllerKeys;
+import dev.tankwright.scenario.key.EntryKeys;
+import dev.tankwright.scenario.key.FileKeys;
+import dev.tankwright.scenario.key.MomentKeys;
+import dev.tankwright.scenario.key.RequirementKeys;
+import dev.tankwright.scenario.key.StockKeys;
 import dev.tankwright.scenario.profile.BuiltInBaths;
-import dev.tankwright.scenario.quantity.Dimension;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,8 +31,7 @@ import java.util.Map;
  */
 public final class ScenarioSchema {
   private static final String ID = "urn:tankwright:schema:scenario";
-  private static final List<String> WHOLE =
-      List.of("scenario", "purpose", "duration", "bath", "requirements");
+  private static final String FILE = "[^/].*\\.ya?ml";
 
   private ScenarioSchema() {}
 
@@ -77,11 +81,9 @@ public final class ScenarioSchema {
             ID,
             "title",
             "Tankwright scenario");
-    schema.putAll(
-        SchemaNode.block(
-            ScenarioKeys.FILE, key -> SchemaNode.described(KeyHelp.file(key), value(key))));
-    schema.put("required", List.of("scenario"));
-    schema.put("if", SchemaNode.of("not", SchemaNode.required("extends")));
+    schema.putAll(SchemaKeys.block(FileKeys.BLOCK, ScenarioSchema::value));
+    schema.put("required", List.of(FileKeys.SCENARIO.name()));
+    schema.put("if", SchemaNode.of("not", SchemaNode.required(FileKeys.EXTENDS.name())));
     schema.put("then", whole());
     schema.put("$defs", definitions());
     return schema;
@@ -91,67 +93,82 @@ public final class ScenarioSchema {
   private static Map<String, Object> whole() {
     return SchemaNode.of(
         "required",
-        WHOLE,
+        required(FileKeys.BLOCK),
         "properties",
         SchemaNode.of(
-            "bath", SchemaNode.required("fill", "temperature"),
-            "load", SchemaNode.required("mass")));
+            FileKeys.BATH.name(),
+            SchemaNode.of("required", required(BathKeys.BLOCK)),
+            FileKeys.LOAD.name(),
+            SchemaNode.of("required", required(StockKeys.LOAD))));
   }
 
-  private static Map<String, Object> value(String key) {
-    return switch (key) {
-      case "scenario" -> SchemaNode.line(120);
-      case "purpose" -> SchemaNode.line(1000);
-      case "extends" -> SchemaNode.pattern("[^/].*\\.ya?ml");
-      case "device" ->
-          SchemaNode.of("type", List.of("string", "integer"), "pattern", "^[a-z0-9-]{1,40}$");
+  private static List<String> required(KeyBlock block) {
+    return block.keys().stream().filter(Key::required).map(Key::name).toList();
+  }
+
+  /** What only the reader of a key knows. */
+  private static Map<String, Object> value(Key key) {
+    return switch (key.name()) {
+      case "extends" -> SchemaNode.pattern(FILE);
       case "clock" -> SchemaNode.of("type", "string", "format", "date-time");
-      case "seed" -> SchemaNode.whole(0, Scenario.HIGHEST_SEED);
-      case "duration" -> SchemaNode.ref("time");
-      case "profile" -> profile();
+      case "profile" ->
+          SchemaNode.of(
+              "anyOf", List.of(SchemaNode.words(BuiltInBaths.names()), SchemaNode.pattern(FILE)));
       case "bath" -> SchemaNode.ref("bath");
-      case "solution" -> stock(ScenarioKeys.SOLUTION);
-      case "load" -> stock(ScenarioKeys.LOAD);
-      case "controller" -> controller();
+      case "solution" -> SchemaKeys.block(StockKeys.SOLUTION);
+      case "load" -> SchemaKeys.block(StockKeys.LOAD);
+      case "controller" -> SchemaKeys.block(ControllerKeys.BLOCK);
       case "timeline" -> SchemaNode.of("type", "array", "items", SchemaNode.ref("entry"));
       case "requirements" ->
           SchemaNode.of("type", "array", "minItems", 1, "items", SchemaNode.ref("requirement"));
-      default -> throw new IllegalStateException("no schema is written for the key '" + key + "'");
+      case "size" -> SchemaNode.of("type", List.of("string", "number"));
+      case "force" -> SchemaPins.document();
+      default ->
+          throw new IllegalStateException("no schema is written for the key '" + key.name() + "'");
     };
   }
 
-  private static Map<String, Object> profile() {
-    return SchemaNode.of(
-        "anyOf",
-        List.of(SchemaNode.words(BuiltInBaths.names()), SchemaNode.pattern("[^/].*\\.ya?ml")));
-  }
-
-  private static Map<String, Object> stock(List<String> keys) {
-    return SchemaNode.block(
-        keys, key -> SchemaNode.described(KeyHelp.stock(key), SchemaBath.value(key)));
-  }
-
-  private static Map<String, Object> controller() {
-    Map<String, Parameter> parameters = new LinkedHashMap<>();
-    Arrays.stream(Parameter.values()).forEach(p -> parameters.put(p.key(), p));
-    return SchemaNode.block(
-        ControllerReader.KEYS,
-        key ->
-            parameters.containsKey(key)
-                ? SchemaNode.quantity(ControllerReader.dimension(parameters.get(key).unit()))
-                : SchemaNode.words(List.of("on", "off")));
-  }
-
   private static Map<String, Object> definitions() {
-    return SchemaNode.of(
-        "time", SchemaNode.quantity(Dimension.TIME),
-        "temperature", SchemaNode.quantity(Dimension.TEMPERATURE),
-        "volume", SchemaNode.quantity(Dimension.VOLUME),
-        "mass", SchemaNode.quantity(Dimension.MASS),
-        "fraction", SchemaNode.quantity(Dimension.FRACTION),
-        "condition", SchemaNode.condition(),
-        "bath", SchemaBath.document(),
-        "entry", SchemaEntry.document(),
-        "requirement", SchemaRequirement.document());
+    Map<String, Object> definitions = new LinkedHashMap<>();
+    SchemaKeys.DEFINED.forEach(
+        (dimension, name) -> definitions.put(name, SchemaNode.quantity(dimension)));
+    definitions.put("condition", SchemaNode.condition());
+    definitions.put("bath", SchemaKeys.block(BathKeys.BLOCK));
+    definitions.put("entry", entry());
+    definitions.put("requirement", requirement());
+    return definitions;
+  }
+
+  private static Map<String, Object> entry() {
+    KeyBlock keys = EntryKeys.BLOCK;
+    Map<String, Object> entry = SchemaKeys.block(keys, ScenarioSchema::value);
+    List<Object> actions = SchemaKeys.exactlyOne(keys, ActionKeys.ACTION);
+    actions.add(
+        SchemaNode.of(
+            "required",
+            List.of(ActionKeys.FOIL.name()),
+            "not",
+            SchemaNode.required(ActionKeys.COMMAND.name())));
+    Map<String, Object> start = SchemaKeys.word(ActionKeys.COMMAND.name(), Command.START.name());
+    entry.put(
+        "allOf",
+        List.of(
+            SchemaNode.of("oneOf", SchemaKeys.exactlyOne(keys, MomentKeys.MOMENT)),
+            SchemaNode.of("oneOf", actions),
+            SchemaNode.of("if", start, "then", SchemaNode.required(ActionKeys.PROGRAMME.name()))));
+    return entry;
+  }
+
+  private static Map<String, Object> requirement() {
+    KeyBlock keys = RequirementKeys.BLOCK;
+    Map<String, Object> requirement = SchemaKeys.block(keys);
+    requirement.put("required", required(keys));
+    requirement.put("oneOf", SchemaKeys.exactlyOne(keys, RequirementKeys.KIND));
+    List<Object> bounds = new ArrayList<>();
+    bounds.add(SchemaNode.required(RequirementKeys.AT_LEAST.name()));
+    bounds.add(SchemaNode.required(RequirementKeys.AT_MOST.name()));
+    requirement.put("if", SchemaNode.required(RequirementKeys.COUNT.name()));
+    requirement.put("then", SchemaNode.anyOf(bounds));
+    return requirement;
   }
 }

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 
 /** Pieces of a JSON Schema (draft 2020-12) as maps in the order in which they are written. */
 final class SchemaNode {
@@ -32,9 +31,7 @@ final class SchemaNode {
   }
 
   /** A block with these keys and no others. */
-  static Map<String, Object> block(List<String> keys, Function<String, Map<String, Object>> value) {
-    Map<String, Object> properties = new LinkedHashMap<>();
-    keys.forEach(key -> properties.put(key, value.apply(key)));
+  static Map<String, Object> block(Map<String, Object> properties) {
     return of("type", "object", "properties", properties, "additionalProperties", false);
   }
 
@@ -63,16 +60,14 @@ final class SchemaNode {
     return of("required", List.of(keys));
   }
 
-  /** Exactly one of these keys. */
-  static List<Object> exactlyOne(List<String> keys) {
-    List<Object> choices = new ArrayList<>();
-    keys.forEach(key -> choices.add(required(key)));
-    return choices;
-  }
-
-  /** That a key stands only beside one of others. */
-  static Map<String, Object> besides(List<String> keys) {
-    return keys.size() == 1 ? required(keys.get(0)) : of("anyOf", exactlyOne(keys));
+  /** At least one of these. */
+  static Map<String, Object> anyOf(List<Object> choices) {
+    if (choices.size() > 1) {
+      return of("anyOf", choices);
+    }
+    Map<String, Object> only = new LinkedHashMap<>();
+    ((Map<?, ?>) choices.get(0)).forEach((key, value) -> only.put((String) key, value));
+    return only;
   }
 
   /** A quantity with its units. */

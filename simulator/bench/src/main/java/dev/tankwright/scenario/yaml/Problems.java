@@ -11,6 +11,7 @@ public final class Problems {
   private final String file;
   private final List<Problem> found = new ArrayList<>();
   private final List<Problem> remarks = new ArrayList<>();
+  private final List<Problem> warnings = new ArrayList<>();
   private boolean more;
 
   public Problems(String file) {
@@ -32,6 +33,19 @@ public final class Problems {
     }
   }
 
+  /** Something that is read all the same, and will not always be. */
+  public void warn(Place place, String message) {
+    if (warnings.size() < MOST) {
+      warnings.add(new Problem(file, place, message));
+    }
+  }
+
+  /** What is read now and will not always be. */
+  public List<Problem> warnings() {
+    return List.copyOf(warnings);
+  }
+
+  /** What is of no use. */
   public List<Problem> remarks() {
     return List.copyOf(remarks);
   }

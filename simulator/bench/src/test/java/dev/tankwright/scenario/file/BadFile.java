@@ -31,13 +31,13 @@ public final class BadFile {
         - on: CLEANING
           after: 4 min
           lid: open
-        - then: 1 s
+        - later: 1 s
           fill: 1 L
           temperature: 20 °C
-        - then: 1 s
+        - later: 1 s
           command: ACKNOWLEDGE
           foil: MARKED
-        - then: 1 s
+        - later: 1 s
           break: drain-leaking
       requirements:
         - name: One

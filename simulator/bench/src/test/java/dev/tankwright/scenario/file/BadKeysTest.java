@@ -150,11 +150,11 @@ class BadKeysTest {
             ScenarioException.class, () -> ScenarioReader.read("f", "seed: 1\n".getBytes(UTF_8)));
     assertEquals(
         """
-        f:1:1: the scenario lacks the key 'bath'; for example 'bath: {fill: 4.5 L, temperature: 19 °C}'
-        f:1:1: the scenario lacks the key 'requirements'; for example 'requirements: [{name: No heat, never: heater}]'
         f:1:1: the scenario lacks the key 'scenario'; for example 'scenario: First cycle'
         f:1:1: the scenario lacks the key 'purpose'; for example 'purpose: Shows a cycle'
-        f:1:1: the scenario lacks the key 'duration'; for example 'duration: 70 min'\
+        f:1:1: the scenario lacks the key 'duration'; for example 'duration: 70 min'
+        f:1:1: the scenario lacks the key 'bath'; for example 'bath: {fill: 4.5 L, temperature: 19 °C}'
+        f:1:1: the scenario lacks the key 'requirements'; for example 'requirements: [{name: No heat, never: heater}]'\
         """,
         e.getMessage());
   }

@@ -21,14 +21,14 @@ class BadMomentsTest {
         change(
             "- at: 5 s",
             "- name: first\n    at: 5 s\n    from: start",
-            "15:5: 'from' does not go with 'at', which waits for no entry; write 'then'"),
+            "15:5: 'from' does not go with 'at', which waits for no entry; write 'later'"),
         change(
             "- on: CLEANING",
             "- name: start\n    on: CLEANING",
             "17:11: 'start' is the start of the run; give this entry another name"),
         change(
-            "- on: CLEANING\n    after: 4 min\n    lid: open\n  - then: 1 s",
-            "- on: CLEANING\n    name: A\n    lid: open\n  - then: 1 s\n    name: A",
+            "- on: CLEANING\n    after: 4 min\n    lid: open\n  - later: 1 s",
+            "- on: CLEANING\n    name: A\n    lid: open\n  - later: 1 s\n    name: A",
             "21:11: the name 'A' is already taken in line 18; give each entry its own"),
         change(
             "- on: CLEANING",

@@ -71,7 +71,7 @@ class BadRequirementsTest {
         change(
             "    always: liquid-temperature < 70 °C\n",
             "    count: heater\n    at-most: -1\n",
-            "39:14: at-most is '-1'; it must be a whole number, as in 3"),
+            "39:14: at-most is '-1'; it must be a whole number from 0 to 9999999"),
         change(
             "before: 30 min",
             "before: 61 min",

@@ -73,13 +73,13 @@ class BadTimelineTest {
         change("- at: 5 s", "- at: -5 s", "13:9: at is -5 s; it must lie from 0 ms to 24 h"),
         change(
             "- at: 5 s",
-            "- then: 5 s",
-            "13:5: 'then' has no entry before it to wait for; write 'at' in the first entry"),
+            "- later: 5 s",
+            "13:5: 'later' has no entry before it to wait for; write 'at' in the first entry"),
         change(
             "- at: 5 s\n    command",
             "- at: 5 s\n    after: 1 s\n    command",
             "14:5: 'after' goes only with 'on' or 'when'; for a time after the entry before write"
-                + " 'then'"),
+                + " 'later'"),
         change(
             "- at: 5 s",
             "- at: 5 s\n    on: HEATING",
@@ -87,7 +87,7 @@ class BadTimelineTest {
         change(
             "- on: CLEANING\n    after: 4 min\n    lid: open\n",
             "- lid: open\n",
-            "17:5: this entry has no moment; give it one of at, on, when, then"),
+            "17:5: this entry has no moment; give it one of at, on, when, later"),
         change(
             "- on: CLEANING\n",
             "- on: cleaning\n",
@@ -100,8 +100,8 @@ class BadTimelineTest {
         change(
             "    lid: open\n",
             "",
-            "17:5: this entry does nothing; give it one of command, lid, break, mend, fill, basket,"
-                + " cut-power, set-clock, force, release, foil"),
+            "17:5: this entry does nothing; give it one of command, lid, break, repair, fill,"
+                + " basket, cut-power, set-clock, force, release, foil"),
         change(
             "    lid: open\n",
             "    set-clock: 0 s\n",
@@ -129,8 +129,8 @@ class BadTimelineTest {
                 + " min or h"),
         change(
             "    lid: open\n",
-            "    lid: open\n    mend: drain-leaking\n",
-            "20:5: an entry does one thing, this one has lid and mend; make it several"),
+            "    lid: open\n    repair: drain-leaking\n",
+            "20:5: an entry does one thing, this one has lid and repair; make it several"),
         change(
             "lid: open\n", "lid: opened\n", "19:10: lid cannot be 'opened'; did you mean 'open'?"),
         change(
@@ -236,7 +236,7 @@ class BadTimelineTest {
             "28:11: size of heater-partial is 0 %; it must lie from 1 % to 99 %",
             "29:10: for is 25 h; it must lie from 10 ms to 24 h"),
         change(
-            "- then: 1 s\n    break: drain-leaking",
+            "- later: 1 s\n    break: drain-leaking",
             "- at: -1 ms\n    break: drain-leaking",
             "26:9: at is -1 ms; it must lie from 0 ms to 24 h"),
         change(
@@ -246,7 +246,7 @@ class BadTimelineTest {
             "21:5: 'for' goes only with 'break'"),
         change(
             "break: drain-leaking",
-            "mend: drain-leaking\n    for: 5 s",
+            "repair: drain-leaking\n    for: 5 s",
             "28:5: 'for' goes only with 'break'"));
   }
 

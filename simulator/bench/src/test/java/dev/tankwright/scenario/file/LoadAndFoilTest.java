@@ -34,13 +34,13 @@ class LoadAndFoilTest {
       timeline:
         - at: 1 s
           basket: out
-        - then: 1 s
+        - later: 1 s
           basket: in
-        - then: 1 s
+        - later: 1 s
           basket: fresh
-        - then: 1 s
+        - later: 1 s
           foil: hang
-        - then: 1 s
+        - later: 1 s
           fill: 1 L
           temperature: 20 °C
           detergent: 25 %

@@ -124,7 +124,7 @@ final class RandomScenario {
     long delay = values.chance(3) ? 0 : values.millis(0, DAY);
     return switch (values.whole(0, 3)) {
       case 0 -> new When.At(delay);
-      case 1 -> new When.Then(delay);
+      case 1 -> new When.Later(delay);
       case 2 -> new When.On(values.one(Phase.values()), delay);
       default -> new When.Crossing(requirements.condition(2), delay);
     };

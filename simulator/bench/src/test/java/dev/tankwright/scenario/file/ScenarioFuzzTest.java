@@ -73,6 +73,7 @@ class ScenarioFuzzTest {
     "CLEANING",
     "on: ",
     "then: ",
+    "later: ",
     "name: ",
     ", "
   };

@@ -113,13 +113,13 @@ public class ScenarioReaderTest {
               - on: CLEANING
                 after: 0.5 s
                 lid: open
-              - then: 20 ms
+              - later: 20 ms
                 lid: closed
               - on: PAUSED
                 break: mains-cut
               - at: 0 s
-                mend: mains-cut
-              - then: 1 s
+                repair: mains-cut
+              - later: 1 s
                 fill: 250 mL
                 temperature: 19 °C
               - at: 2 h
@@ -157,10 +157,10 @@ public class ScenarioReaderTest {
         List.of(
             new When.At(3_600_000),
             new When.On(Phase.CLEANING, 500),
-            new When.Then(20),
+            new When.Later(20),
             new When.On(Phase.PAUSED, 0),
             new When.At(0),
-            new When.Then(1000),
+            new When.Later(1000),
             new When.At(7_200_000),
             new When.At(10_800_000)),
         scenario.timeline().stream().map(TimelineEntry::when).toList());
@@ -278,7 +278,7 @@ public class ScenarioReaderTest {
             times: 3
             until: 5 min
             lid: open
-          - then: 20 s
+          - later: 20 s
             from: peek
             lid: closed
           - on: STANDBY

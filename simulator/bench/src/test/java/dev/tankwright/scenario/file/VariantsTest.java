@@ -34,7 +34,7 @@ class VariantsTest {
         - name: opening
           at: 10 s
           lid: open
-        - then: 5 s
+        - later: 5 s
           lid: closed
       requirements:
         - {name: No heat, never: heater}

@@ -38,9 +38,9 @@ class ScenarioLintTest {
         timeline:
           - at: 9 min
             lid: open
-          - then: 2 min
+          - later: 2 min
             lid: closed
-          - then: 1 s
+          - later: 1 s
             lid: open
           - at: 10 min
             lid: closed
@@ -63,7 +63,7 @@ class ScenarioLintTest {
         timeline:
           - on: CLEANING
             lid: open
-          - then: 1 s
+          - later: 1 s
             command: START
             programme: LIGHT
           - on: DRAINING
@@ -74,7 +74,7 @@ class ScenarioLintTest {
             "f:6:5: never done: lid opened waits for CLEANING, but no START is commanded before"
                 + " it; command it before, or wait for another phase");
     assertEquals(expected, warnings(timeline, PLAIN));
-    String apart = timeline.replace("then: 1 s", "at: 1 s");
+    String apart = timeline.replace("later: 1 s", "at: 1 s");
     assertEquals(
         List.of(
             "f:11:5: never done: lid closed waits for DRAINING, but no DRAIN is commanded before"
@@ -84,7 +84,7 @@ class ScenarioLintTest {
 
   @Test
   void findsMendingWhatIsWhole() throws ScenarioException {
-    String timeline = "timeline:\n  - {at: 1 s, mend: mains-cut}\n";
+    String timeline = "timeline:\n  - {at: 1 s, repair: mains-cut}\n";
     assertEquals(
         List.of(
             "f:6:5: no effect: mains-cut never breaks in this timeline; break it before, or leave"
@@ -185,8 +185,8 @@ class ScenarioLintTest {
         timeline:
           - {name: early, at: 1 s, lid: open}
           - {at: 9 min, every: 10 s, times: 7, lid: closed}
-          - {then: 2 min, from: early, lid: open}
-          - {then: 8 min 5 s, from: start, lid: closed}
+          - {later: 2 min, from: early, lid: open}
+          - {later: 8 min 5 s, from: start, lid: closed}
         """
             .replace("8 min 5 s", "485 s");
     assertEquals(List.of(), warnings(timeline, PLAIN));

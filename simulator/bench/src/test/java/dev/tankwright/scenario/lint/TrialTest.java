@@ -35,10 +35,10 @@ class TrialTest {
         timeline:
           - {at: 1 s, command: START, programme: LIGHT}
           - {name: full, when: volume > 5 L, lid: open}
-          - {then: 1 s, lid: closed}
+          - {later: 1 s, lid: closed}
           - {on: COMPLETE, from: start, command: ACKNOWLEDGE}
-          - {then: 50 s, from: start, lid: open, every: 4 s, times: 9}
-          - {then: 1 s, from: full, lid: closed}
+          - {later: 50 s, from: start, lid: open, every: 4 s, times: 9}
+          - {later: 1 s, from: full, lid: closed}
         """;
     assertEquals(
         List.of(

@@ -109,8 +109,8 @@ class ProfileReaderTest {
       for (ProfileKey key : ProfileKey.values()) {
         double value = key.of(BuiltInBaths.byName(name).orElseThrow());
         boolean inside =
-            value >= new BigDecimal(key.least()).doubleValue()
-                && value <= new BigDecimal(key.most()).doubleValue();
+            value >= new BigDecimal(key.type().least()).doubleValue()
+                && value <= new BigDecimal(key.type().most()).doubleValue();
         assertTrue(inside, name + " " + key.key() + " " + value);
       }
     }
@@ -123,7 +123,10 @@ class ProfileReaderTest {
       StringBuilder yaml = new StringBuilder("profile: " + wanted.name() + "\n");
       for (ProfileKey key : ProfileKey.values()) {
         BigDecimal value = BigDecimal.valueOf(key.of(wanted));
-        yaml.append(key.key()).append(": ").append(shown(value, key.dimension())).append('\n');
+        yaml.append(key.key())
+            .append(": ")
+            .append(shown(value, key.type().dimension()))
+            .append('\n');
       }
       BathProfile read = read(yaml.toString());
       assertEquals(wanted.name(), read.name());

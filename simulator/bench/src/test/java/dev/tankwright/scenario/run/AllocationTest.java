@@ -84,7 +84,7 @@ class AllocationTest {
             new TimelineEntry(new When.At(5000), new Action.MoveLid(true), Place.START),
             new TimelineEntry(
                 new When.On(Phase.HEATING, 50), new Action.MoveLid(true), Place.START),
-            new TimelineEntry(new When.Then(20), new Action.MoveLid(true), Place.START),
+            new TimelineEntry(new When.Later(20), new Action.MoveLid(true), Place.START),
             new TimelineEntry(
                 new When.Crossing(condition("liquid-temperature > 25 °C"), 0),
                 new Action.MoveLid(true),

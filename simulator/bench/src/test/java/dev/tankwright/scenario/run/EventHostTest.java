@@ -26,9 +26,9 @@ class EventHostTest {
       load: {mass: 500 g, kind: hinged instruments}
       timeline:
         - {at: 5 s, command: FRESH_SOLUTION}
-        - {then: 5 s, command: START, programme: LIGHT, degas: 30 s, clean: 1 min}
-        - {then: 10 s, command: STOP}
-        - {then: 5 s, command: FRESH_SOLUTION}
+        - {later: 5 s, command: START, programme: LIGHT, degas: 30 s, clean: 1 min}
+        - {later: 10 s, command: STOP}
+        - {later: 5 s, command: FRESH_SOLUTION}
       requirements:
         - {name: Not full, always: volume < 6 L}
       """;

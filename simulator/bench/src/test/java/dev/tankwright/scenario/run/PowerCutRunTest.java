@@ -40,10 +40,10 @@ class PowerCutRunTest {
       bath: {fill: 4.5 L, temperature: 41 °C}
       timeline:
         - {at: 5 s, command: START, programme: LIGHT}
-        - {then: 10 s, command: STOP}
-        - {then: 5 s, command: START, programme: HEAVY}
+        - {later: 10 s, command: STOP}
+        - {later: 5 s, command: START, programme: HEAVY}
         - {at: 1 min, cut-power: 5 s}
-        - {then: 1 s, command: STOP}
+        - {later: 1 s, command: STOP}
         - {on: SELF_TEST, lid: open}
       requirements:
         - name: Off

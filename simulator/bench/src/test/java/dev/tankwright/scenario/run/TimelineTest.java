@@ -89,9 +89,9 @@ class TimelineTest {
   void equalMomentsKeepTheOrderOfTheList() {
     phase(0, Phase.STANDBY)
         .entry(new When.At(20))
-        .entry(new When.Then(0))
+        .entry(new When.Later(0))
         .entry(new When.At(20))
-        .entry(new When.Then(10));
+        .entry(new When.Later(10));
     assertEquals("1@20 2@20 3@20 4@30", run(100));
   }
 
@@ -103,7 +103,7 @@ class TimelineTest {
         .entry(new When.At(20))
         .entry(new When.On(Phase.HEATING, 0))
         .entry(new When.On(Phase.DEGASSING, 25))
-        .entry(new When.Then(20));
+        .entry(new When.Later(20));
     assertEquals("1@20 2@30 3@90 4@110", run(200));
   }
 
@@ -148,7 +148,7 @@ class TimelineTest {
   void whatWaitsInVainIsTold() {
     phase(0, Phase.STANDBY)
         .entry(new When.On(Phase.LOCKOUT, 0))
-        .entry(new When.Then(10))
+        .entry(new When.Later(10))
         .entry(new When.At(20))
         .entry(new When.At(2000));
     assertEquals("3@20 1@never 2@never 4@never", run(100));
@@ -180,7 +180,7 @@ class TimelineTest {
 
   @Test
   void aRepeatedEntryIsDoneSoOftenAndOnlyThenIsWaitedForNoMore() {
-    phase(0, Phase.STANDBY).entry("", "", new When.At(10), every(20, 3)).entry(new When.Then(5));
+    phase(0, Phase.STANDBY).entry("", "", new When.At(10), every(20, 3)).entry(new When.Later(5));
     assertEquals("1@10 1@30 1@50 2@60", run(100));
   }
 
@@ -196,7 +196,7 @@ class TimelineTest {
     Repeat endless = new Repeat(40, OptionalLong.empty(), OptionalLong.empty());
     phase(0, Phase.STANDBY)
         .entry("", "", new When.At(10), until)
-        .entry(new When.Then(0))
+        .entry(new When.Later(0))
         .entry("", "", new When.At(20), endless)
         .entry("", "", new When.At(90), every(10, 5))
         .entry("", "", new When.At(60), until);
@@ -211,7 +211,7 @@ class TimelineTest {
         .phase(80, Phase.HEATING)
         .entry("first", "", new When.At(20), null)
         .entry(new When.At(50))
-        .entry("", "first", new When.Then(20), null)
+        .entry("", "first", new When.Later(20), null)
         .entry("", "first", new When.On(Phase.HEATING, 0), null)
         .entry("", "start", new When.On(Phase.STANDBY, 10), null)
         .entry(new When.On(Phase.HEATING, 0));
@@ -220,7 +220,7 @@ class TimelineTest {
 
   @Test
   void aNameThatNoEarlierEntryHasIsRefused() {
-    phase(0, Phase.STANDBY).entry("", "second", new When.Then(0), null);
+    phase(0, Phase.STANDBY).entry("", "second", new When.Later(0), null);
     entry("second", "", new When.At(0), null);
     IllegalArgumentException e =
         assertThrows(IllegalArgumentException.class, () -> new Timeline(entries));

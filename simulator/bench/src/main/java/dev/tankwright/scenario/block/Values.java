@@ -1,11 +1,10 @@
-package dev.tankwright.scenario.key;
+package dev.tankwright.scenario.block;
 
 import dev.tankwright.scenario.condition.Condition;
 import dev.tankwright.scenario.condition.ConditionParser;
 import dev.tankwright.scenario.quantity.Amount;
 import dev.tankwright.scenario.quantity.AmountParser;
 import dev.tankwright.scenario.quantity.Dimension;
-import dev.tankwright.scenario.quantity.Plain;
 import dev.tankwright.scenario.yaml.Nearest;
 import dev.tankwright.scenario.yaml.Problems;
 import dev.tankwright.scenario.yaml.Quote;
@@ -18,11 +17,16 @@ import java.util.OptionalLong;
 
 /** Turns single values of a file into typed ones; what cannot be turned is reported and empty. */
 public final class Values {
-  /** How many milliseconds a second has, and thousandths a unit. */
-  public static final int MILLI = 1000;
+  private static final String FROM_NOTHING = "[0-9]{1,16}";
+  private static final String FROM_ONE = "[1-9][0-9]{0,15}";
 
   private final Problems problems;
 
+  /**
+   * Makes one.
+   *
+   * @param problems takes what is wrong
+   */
   public Values(Problems problems) {
     this.problems = problems;
   }
@@ -54,22 +58,23 @@ public final class Values {
               + " is "
               + amount.text()
               + "; it must lie from "
-              + bound(low, dimension)
+              + dimension.shown(low)
               + " to "
-              + bound(high, dimension));
+              + dimension.shown(high));
     } catch (TextFault e) {
       problems.add(text.at(e.offset()), e.getMessage());
     }
     return Optional.empty();
   }
 
-  /** A bound of a range in words. */
-  public static String bound(BigDecimal value, Dimension dimension) {
-    return switch (dimension) {
-      case TIME -> Plain.duration(value.movePointRight(3).longValue());
-      case FRACTION -> Amount.withUnit(value.movePointRight(2), Dimension.NUMBER) + " %";
-      default -> Amount.withUnit(value, dimension);
-    };
+  /** The default of a key that is a quantity. */
+  Amount standard(Key key) {
+    try {
+      KeyType.Quantity type = (KeyType.Quantity) key.type();
+      return AmountParser.parse(key.standard(), type.dimension(), key.name());
+    } catch (TextFault e) {
+      throw new IllegalStateException("the default of '" + key.name() + "' is no quantity", e);
+    }
   }
 
   /** A quantity as a whole number of {@code 1 / perUnit} of the base unit. */
@@ -90,21 +95,26 @@ public final class Values {
     return whole;
   }
 
-  /** A time from least to most, in ms. */
-  public OptionalLong millis(
-      YamlNode.Text text, String subject, long leastMillis, long mostMillis) {
-    String least = BigDecimal.valueOf(leastMillis, 3).toPlainString();
-    String most = BigDecimal.valueOf(mostMillis, 3).toPlainString();
-    Optional<Amount> amount = amount(text, subject, Dimension.TIME, least, most);
-    return amount.isPresent() ? whole(text, subject, amount.get(), MILLI) : OptionalLong.empty();
+  /** A whole number from least to most. */
+  public OptionalLong whole(YamlNode.Text text, String subject, long least, long most) {
+    boolean digits = text.value().matches(least < 1 ? FROM_NOTHING : FROM_ONE);
+    long number = digits ? Long.parseLong(text.value()) : -1;
+    if (digits && number >= least && number <= most) {
+      return OptionalLong.of(number);
+    }
+    String must = "; it must be a whole number from " + least + " to " + most;
+    problems.add(text.place(), subject + " is " + Quote.of(text.value()) + must);
+    return OptionalLong.empty();
   }
 
-  /** A temperature from least to most, in m°C. */
-  public Optional<Integer> milliC(YamlNode.Text text, String subject, String least, String most) {
-    return amount(text, subject, Dimension.TEMPERATURE, least, most)
-        .map(amount -> whole(text, subject, amount, MILLI))
-        .filter(whole -> whole.isPresent())
-        .map(whole -> Math.toIntExact(whole.getAsLong()));
+  /** A text of a form. */
+  Optional<String> form(YamlNode.Text text, String subject, KeyType.Form type, String example) {
+    if (text.value().matches(type.form())) {
+      return Optional.of(text.value());
+    }
+    String must = "; it must be " + type.told() + ", for example " + example;
+    problems.add(text.place(), subject + " is " + Quote.of(text.value()) + must);
+    return Optional.empty();
   }
 
   /** One of some words. */

@@ -4,13 +4,15 @@ import dev.tankwright.controller.board.Chemistry;
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.loop.Action;
 import dev.tankwright.scenario.Requirement;
-import dev.tankwright.scenario.key.Fields;
-import dev.tankwright.scenario.key.ScenarioKeys;
-import dev.tankwright.scenario.key.Values;
+import dev.tankwright.scenario.block.Fields;
+import dev.tankwright.scenario.block.KeyBlock;
+import dev.tankwright.scenario.block.Values;
+import dev.tankwright.scenario.key.ActionKeys;
 import dev.tankwright.scenario.quantity.Amount;
 import dev.tankwright.scenario.quantity.Dimension;
 import dev.tankwright.scenario.yaml.FileBytes;
 import dev.tankwright.scenario.yaml.Place;
+import dev.tankwright.scenario.yaml.Problem;
 import dev.tankwright.scenario.yaml.Problems;
 import dev.tankwright.scenario.yaml.Quote;
 import dev.tankwright.scenario.yaml.ScenarioException;
@@ -24,25 +26,21 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
-import java.util.Set;
 
 /**
  * Keys and values of a file of another kind than a scenario, read by the same rules: what is wrong
  * is collected with its place, unknown keys and keys that are there twice among it, and thrown by
  * {@link #finish}. What cannot be read is reported and empty. Not thread-safe.
  */
-public final class Block {
-  private static final Set<String> MOMENT_KEYS =
-      Set.of("name", "at", "on", "when", "after", "then", "from", "every", "times", "until");
-  private static final List<String> ACTION_KEYS =
-      ScenarioKeys.ENTRY.stream().filter(key -> !MOMENT_KEYS.contains(key)).toList();
+public final class FileBlock {
+  private static final KeyBlock FAULT = ActionKeys.BLOCK.called("this fault");
 
   private final Fields fields;
   private final Problems problems;
   private final Values values;
 
-  private Block(YamlNode.Keys keys, String name, List<String> known, Problems problems) {
-    fields = new Fields(keys, name, known, problems);
+  private FileBlock(YamlNode.Keys keys, String name, List<String> known, Problems problems) {
+    fields = new Fields(keys, KeyBlock.plain(name, known), problems);
     this.problems = problems;
     values = new Values(problems);
   }
@@ -69,7 +67,7 @@ public final class Block {
    * @param block its outermost block
    * @param text all of it
    */
-  public record Document(Block block, String text) {}
+  public record Document(FileBlock block, String text) {}
 
   /**
    * Reads a file.
@@ -88,7 +86,7 @@ public final class Block {
     YamlNode root = YamlTree.read(YamlText.decode(content, problems), problems);
     if (root instanceof YamlNode.Keys keys) {
       String text = new String(content, StandardCharsets.UTF_8);
-      return new Document(new Block(keys, "the " + noun, known, problems), text);
+      return new Document(new FileBlock(keys, "the " + noun, known, problems), text);
     }
     String begin = " begins with '" + known.get(0) + ":' and its title; here is ";
     throw problems.stop(root.place(), "a " + noun + begin + root.noun());
@@ -97,6 +95,11 @@ public final class Block {
   /** Throws everything that was found to be wrong, if anything was. */
   public void finish() throws ScenarioException {
     problems.throwIfAny();
+  }
+
+  /** Old names of keys in what was read so far. */
+  public List<Problem> warnings() {
+    return problems.warnings();
   }
 
   /** Whether a key is there. */
@@ -136,21 +139,7 @@ public final class Block {
     if (text.isEmpty()) {
       return OptionalLong.empty();
     }
-    boolean digits = text.get().value().matches("[0-9]{1,16}");
-    long number = digits ? Long.parseLong(text.get().value()) : -1;
-    if (number >= least && number <= most) {
-      return OptionalLong.of(number);
-    }
-    problems.add(
-        text.get().place(),
-        key
-            + " is "
-            + Quote.of(text.get().value())
-            + "; it must be a whole number from "
-            + least
-            + " to "
-            + most);
-    return OptionalLong.empty();
+    return values.whole(text.get(), key, least, most);
   }
 
   /** A quantity in the base unit of its kind. */
@@ -224,10 +213,10 @@ public final class Block {
   }
 
   /** The block under a key; empty when the key is absent or the value was reported. */
-  public Optional<Block> block(String key, List<String> known) {
+  public Optional<FileBlock> block(String key, List<String> known) {
     Optional<YamlNode> node = fields.node(key);
     if (node.isPresent() && node.get() instanceof YamlNode.Keys keys) {
-      return Optional.of(new Block(keys, "'" + key + "'", known, problems));
+      return Optional.of(new FileBlock(keys, "'" + key + "'", known, problems));
     }
     node.ifPresent(n -> report(key, "'" + key + "' needs keys with values, not " + n.noun()));
     return Optional.empty();
@@ -252,7 +241,7 @@ public final class Block {
         new ActionReader(profile, Amount.plain(brimLitres), Chemistry.UNSTATED, problems);
     for (YamlNode item : items) {
       if (item instanceof YamlNode.Keys keys) {
-        Fields entry = new Fields(keys, "this fault", ACTION_KEYS, problems);
+        Fields entry = new Fields(keys, FAULT, problems);
         reader.read(entry).ifPresent(actions::add);
       } else if (item instanceof YamlNode.Text text && !words.of(text.value()).isEmpty()) {
         actions.addAll(words.of(text.value()));
