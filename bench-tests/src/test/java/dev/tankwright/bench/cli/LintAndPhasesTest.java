@@ -23,7 +23,32 @@ class LintAndPhasesTest {
 
     assertEquals(0, result.code(), result.err());
     assertEquals(Tool.scenarios().size(), result.out().lines().count(), result.out());
-    assertTrue(result.out().lines().allMatch(line -> line.endsWith(": in order")), result.out());
+    assertTrue(result.out().lines().allMatch(line -> line.endsWith(": valid")), result.out());
+  }
+
+  @Test
+  void shouldTellOldNamesOfKeysAndCountTheWarnings() throws Exception {
+    Path first = Tool.root().resolve("bench-tests/scenarios/first-cycle.yaml");
+    String old = Files.readString(first).replace("later: ", "then: ");
+    Files.writeString(folder.resolve("old.yaml"), old);
+
+    Tool.Result linted = Tool.run(folder, "lint", "./old.yaml");
+    Tool.Result run = Tool.run(folder, "run", "./old.yaml", "--broker", "none", "--quiet");
+
+    assertEquals(0, linted.code(), linted.err());
+    assertTrue(linted.out().endsWith("./old.yaml: valid, 4 warnings\n"), linted.out());
+    assertEquals(0, run.code(), run.err());
+    assertTrue(run.err().startsWith("warning: ./old.yaml:16:5: old key: 'then'"), run.err());
+    assertTrue(run.err().endsWith("(and 3 more in this file)\n"), run.err());
+    assertEquals(1, run.errLines().size(), run.err());
+  }
+
+  @Test
+  void shouldPrintTheSchemaOfScenarios() throws Exception {
+    Tool.Result schema = Tool.run(folder, "schema");
+
+    assertEquals(0, schema.code(), schema.err());
+    assertEquals(Files.readString(Tool.root().resolve("docs/scenario-schema.json")), schema.out());
   }
 
   @Test

@@ -66,7 +66,8 @@ class ScenarioSchemaTest {
   @Test
   @DisplayName("the file is what the reader's keys, words and units make")
   void current() {
-    assertEquals(ScenarioSchema.document(), Page.read(FILE).text());
+    String advice = FILE + " should be what 'tankwright schema' prints";
+    assertEquals(ScenarioSchema.document(), Page.read(FILE).text(), advice);
   }
 
   static Stream<Arguments> blocks() {

@@ -85,7 +85,7 @@ public final class CampaignReader {
         block.has("seed") ? block.whole("seed", 0, Scenario.HIGHEST_SEED) : OptionalLong.of(1);
     List<Phase> phases = phases();
     Tolerances tolerances = Tolerances.read(block);
-    Moments moments = new MomentReader(block).read();
+    Moments moments = new MomentsReader(block).read();
     List<Scenario> bases = new BaseReader(path, block, warned).read();
     // Faults and requirements are read against the first scenario; without one there is no use.
     block.finish();

@@ -21,7 +21,7 @@ public final class ClosedLoop implements SignalSource {
   private final Plant plant;
   private final Inputs inputs = new Inputs();
   private final Outputs outputs = new Outputs();
-  private final Keys keys;
+  private final PanelKeys keys;
   private final Repairs repairs;
   private final ForcedPins forced = new ForcedPins();
   private final Judge rules;
@@ -43,7 +43,7 @@ public final class ClosedLoop implements SignalSource {
     this.plant = plant;
     board = new Board(device, plant, inputs, outputs, forced);
     judgedPowerUp = board.powerUps();
-    keys = new Keys(plant, inputs);
+    keys = new PanelKeys(plant, inputs);
     repairs = new Repairs(plant);
   }
 

@@ -5,7 +5,7 @@ import dev.tankwright.loop.Signal;
 import dev.tankwright.scenario.condition.Condition;
 import java.util.Optional;
 
-/** What comes to hold by an action itself, whatever the controller does. */
+/** What becomes true by an action itself, whatever the controller does. */
 public final class ActionCondition {
   private ActionCondition() {}
 

@@ -2,7 +2,7 @@ package dev.tankwright.scenario;
 
 import dev.tankwright.loop.SignalSource;
 import dev.tankwright.scenario.condition.Condition;
-import dev.tankwright.scenario.condition.Least;
+import dev.tankwright.scenario.condition.LeastDistance;
 import dev.tankwright.scenario.condition.Observation;
 import dev.tankwright.scenario.condition.TimeDistance;
 import dev.tankwright.scenario.quantity.Plain;
@@ -19,7 +19,7 @@ final class AlwaysWatch implements RequirementWatch {
   private final Verdicts verdicts;
   private final Condition condition;
   private final Condition during;
-  private final Least numbers;
+  private final LeastDistance numbers;
   private final TimeDistance times;
   private final boolean measured;
   private final Observation firstBreach;
@@ -38,7 +38,7 @@ final class AlwaysWatch implements RequirementWatch {
     verdicts = new Verdicts(requirement);
     this.condition = condition;
     this.during = during;
-    numbers = new Least(condition);
+    numbers = new LeastDistance(condition);
     measured = numbers.isMeasured();
     times = measured ? null : new TimeDistance(scoped(condition, during));
     firstBreach = new Observation(scoped(condition, during));
@@ -139,10 +139,10 @@ final class AlwaysWatch implements RequirementWatch {
   }
 
   private String breach(String how) {
-    return "Broken first "
+    return "First violated "
         + firstBreach
         + how
-        + "; broken in "
+        + "; violated in "
         + breaches
         + " of "
         + steps

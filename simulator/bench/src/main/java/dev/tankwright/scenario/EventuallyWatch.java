@@ -2,13 +2,13 @@ package dev.tankwright.scenario;
 
 import dev.tankwright.loop.SignalSource;
 import dev.tankwright.scenario.condition.Condition;
-import dev.tankwright.scenario.condition.Least;
+import dev.tankwright.scenario.condition.LeastDistance;
 import dev.tankwright.scenario.condition.Observation;
 import dev.tankwright.scenario.quantity.Plain;
 import java.util.OptionalDouble;
 
 /**
- * Judges a condition that must come to hold. With a latest moment, or where no number decides, the
+ * Judges a condition that must become true. With a latest moment, or where no number decides, the
  * margin is the time that was left when the condition first held; otherwise it is the condition's
  * greatest distance. One that never came is late by at least the time from its latest moment to the
  * run's end.
@@ -21,7 +21,7 @@ final class EventuallyWatch implements RequirementWatch {
   private final long beforeMillis;
   private final Observation first;
   // The greatest distance of a condition is the least of its opposite.
-  private final Least shortfall;
+  private final LeastDistance shortfall;
   private final boolean measured;
   private final boolean byDistance;
   private long steps;
@@ -31,7 +31,7 @@ final class EventuallyWatch implements RequirementWatch {
     condition = requirement.condition();
     beforeMillis = requirement.beforeMillis().orElse(ANY_TIME);
     first = new Observation(condition);
-    shortfall = new Least(new Condition.Not(condition));
+    shortfall = new LeastDistance(new Condition.Not(condition));
     measured = shortfall.isMeasured();
     byDistance = measured && beforeMillis == ANY_TIME;
   }
@@ -63,7 +63,7 @@ final class EventuallyWatch implements RequirementWatch {
   }
 
   private Verdict never(long endMillis) {
-    String text = "It never came to be so until the run ended at " + Plain.moment(endMillis);
+    String text = "Never became true before the run ended at " + Plain.moment(endMillis);
     long late = beforeMillis == ANY_TIME ? 0 : Math.max(0, endMillis - beforeMillis);
     if (late > 0) {
       text += ", " + Plain.moment(late) + " too late by then";
@@ -81,7 +81,7 @@ final class EventuallyWatch implements RequirementWatch {
 
   private Verdict farthest(double margin) {
     String by = Plain.distance(margin, shortfall.unit());
-    String text = "First so " + first + "; farthest " + shortfall.at() + ", by " + by + ".";
+    String text = "First true " + first + "; farthest " + shortfall.at() + ", by " + by + ".";
     return verdicts.held(first.millis(), OptionalDouble.of(margin), shortfall.unit(), text);
   }
 
@@ -91,7 +91,7 @@ final class EventuallyWatch implements RequirementWatch {
     boolean held = left >= 0;
     String time = Plain.moment(Math.abs(left));
     String text =
-        "First so " + first + (held ? "; " + time + " to spare." : "; " + time + " late.");
+        "First true " + first + (held ? "; " + time + " to spare." : "; " + time + " late.");
     return verdicts.inTime(held, first.millis(), left, text);
   }
 }

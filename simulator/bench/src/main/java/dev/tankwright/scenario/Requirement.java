@@ -81,7 +81,7 @@ public sealed interface Requirement {
    * The condition holds in at least one step.
    *
    * @param label name, id and place
-   * @param condition what must come to hold
+   * @param condition what must become true
    * @param beforeMillis the latest moment at which it may first hold, ms since the start of the
    *     run; empty for the end of the run
    */
@@ -137,7 +137,7 @@ public sealed interface Requirement {
     @Override
     public String statement() {
       String what = "stays " + condition + " for " + Plain.duration(forMillis);
-      return what + after.map(a -> " after " + a).orElse(" whenever it comes to hold");
+      return what + after.map(a -> " after " + a).orElse(" whenever it becomes true");
     }
 
     @Override

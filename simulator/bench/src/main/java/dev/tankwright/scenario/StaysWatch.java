@@ -2,7 +2,7 @@ package dev.tankwright.scenario;
 
 import dev.tankwright.loop.SignalSource;
 import dev.tankwright.scenario.condition.Condition;
-import dev.tankwright.scenario.condition.Least;
+import dev.tankwright.scenario.condition.LeastDistance;
 import dev.tankwright.scenario.condition.Observation;
 import dev.tankwright.scenario.quantity.Plain;
 import java.util.OptionalDouble;
@@ -21,7 +21,7 @@ final class StaysWatch implements RequirementWatch {
   private final Condition after;
   private final Condition condition;
   private final long time;
-  private final Least numbers;
+  private final LeastDistance numbers;
   private final boolean measured;
   private final Observation firstBreach;
   private boolean wasTrue;
@@ -38,7 +38,7 @@ final class StaysWatch implements RequirementWatch {
     condition = requirement.condition();
     after = requirement.after().orElse(condition);
     time = requirement.forMillis();
-    numbers = new Least(condition);
+    numbers = new LeastDistance(condition);
     measured = numbers.isMeasured();
     firstBreach = new Observation(condition);
   }
@@ -99,7 +99,7 @@ final class StaysWatch implements RequirementWatch {
   }
 
   private Verdict failed() {
-    String text = "Broken first " + firstBreach + "; shortest stay " + Plain.moment(shortest);
+    String text = "First violated " + firstBreach + "; shortest stay " + Plain.moment(shortest);
     text += " from " + Plain.moment(shortestAt) + " of " + Plain.duration(time) + ".";
     OptionalDouble distance = numbers.value();
     return distance.isPresent()

@@ -2,13 +2,13 @@ package dev.tankwright.scenario;
 
 import dev.tankwright.loop.SignalSource;
 import dev.tankwright.scenario.condition.Condition;
-import dev.tankwright.scenario.condition.Least;
+import dev.tankwright.scenario.condition.LeastDistance;
 import dev.tankwright.scenario.condition.Observation;
 import dev.tankwright.scenario.quantity.Plain;
 import java.util.OptionalDouble;
 
 /**
- * Judges a condition that must hold until another one comes to hold: from every rising edge of the
+ * Judges a condition that must hold until another one becomes true: from every rising edge of the
  * trigger, or once from the run's beginning. A trigger that comes while a check is open is part of
  * it, for the open check asks for more. The end is a moment, not a distance: the margin is the
  * least distance of the condition's numbers before it, or, where no number decides, how long the
@@ -22,7 +22,7 @@ final class UntilWatch implements RequirementWatch {
   private final Condition after;
   private final Condition condition;
   private final Condition end;
-  private final Least numbers;
+  private final LeastDistance numbers;
   private final boolean measured;
   private final Observation firstBreach;
   private boolean begun;
@@ -40,7 +40,7 @@ final class UntilWatch implements RequirementWatch {
     condition = requirement.condition();
     end = requirement.end();
     after = requirement.after().orElse(null);
-    numbers = new Least(condition);
+    numbers = new LeastDistance(condition);
     measured = numbers.isMeasured();
     firstBreach = new Observation(condition);
   }
@@ -115,7 +115,7 @@ final class UntilWatch implements RequirementWatch {
 
   private String nothing() {
     if (openSince != NONE) {
-      return "'" + end + "' did not come to hold before the run ended.";
+      return "'" + end + "' did not become true before the run ended.";
     }
     return empty == 0
         ? "Its trigger never came."
@@ -124,7 +124,7 @@ final class UntilWatch implements RequirementWatch {
 
   private Verdict failed(long endMillis) {
     long left = brokenAt == NONE ? least : Math.min(least, brokenAt - endMillis);
-    String text = "Broken first " + firstBreach + ", before '" + end + "' came to hold.";
+    String text = "First violated " + firstBreach + ", before '" + end + "' became true.";
     OptionalDouble distance = numbers.value();
     return distance.isPresent()
         ? verdicts.failed(numbers.at().millis(), distance, numbers.unit(), text)

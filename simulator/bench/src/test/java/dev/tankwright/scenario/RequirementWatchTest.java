@@ -73,8 +73,8 @@ class RequirementWatchTest {
     Verdict verdict = watch.verdict(40);
     assertVerdict(verdict, Verdict.Outcome.FAILED, 20, -5, "K");
     assertEquals(
-        "Broken first at 0.01 s: liquid-temperature 71 °C; worst at 0.02 s: liquid-temperature 75"
-            + " °C; beyond the limit by 5 K; broken in 2 of 4 steps.",
+        "First violated at 0.01 s: liquid-temperature 71 °C; worst at 0.02 s: liquid-temperature 75"
+            + " °C; beyond the limit by 5 K; violated in 2 of 4 steps.",
         verdict.detail());
   }
 
@@ -98,7 +98,7 @@ class RequirementWatchTest {
     Verdict verdict = failed.verdict(60);
     assertVerdict(verdict, Verdict.Outcome.FAILED, 30, -0.02, "s");
     assertEquals(
-        "Broken first at 0.03 s: ultrasound, lid-open; for 0.02 s; broken in 2 of 4 steps.",
+        "First violated at 0.03 s: ultrasound, lid-open; for 0.02 s; violated in 2 of 4 steps.",
         verdict.detail());
   }
 
@@ -137,12 +137,12 @@ class RequirementWatchTest {
     RequirementWatch late = requirement.watch();
     run(late, Signal.PHASE, 0, 0, 0, 0, 0, 0, 0, complete);
     assertVerdict(late.verdict(100), Verdict.Outcome.FAILED, 70, -0.02, "s");
-    assertEquals("First so at 0.07 s: phase COMPLETE; 0.02 s late.", late.verdict(100).detail());
+    assertEquals("First true at 0.07 s: phase COMPLETE; 0.02 s late.", late.verdict(100).detail());
     RequirementWatch never = requirement.watch();
     run(never, Signal.PHASE, 0);
     assertVerdict(never.verdict(100), Verdict.Outcome.FAILED, 100, -0.05, "s");
     assertEquals(
-        "It never came to be so until the run ended at 0.1 s, 0.05 s too late by then.",
+        "Never became true before the run ended at 0.1 s, 0.05 s too late by then.",
         never.verdict(100).detail());
   }
 
@@ -164,7 +164,7 @@ class RequirementWatchTest {
     Verdict verdict = held.verdict(40);
     assertVerdict(verdict, Verdict.Outcome.HELD, 10, 3, "K");
     assertEquals(
-        "First so at 0.01 s: liquid-temperature 41 °C; farthest at 0.02 s: liquid-temperature 43"
+        "First true at 0.01 s: liquid-temperature 41 °C; farthest at 0.02 s: liquid-temperature 43"
             + " °C, by 3 K.",
         verdict.detail());
     RequirementWatch failed = requirement.watch();
@@ -172,7 +172,7 @@ class RequirementWatchTest {
     verdict = failed.verdict(100);
     assertVerdict(verdict, Verdict.Outcome.FAILED, 50, -2, "K");
     assertEquals(
-        "It never came to be so until the run ended at 0.1 s; closest at 0.05 s:"
+        "Never became true before the run ended at 0.1 s; closest at 0.05 s:"
             + " liquid-temperature 38 °C, short by 2 K.",
         verdict.detail());
   }

@@ -67,7 +67,7 @@ class StaysUntilCountTest {
     assertVerdict(verdict, Verdict.Outcome.FAILED, -0.01, "s");
     assertEquals(OptionalLong.of(60), verdict.momentMillis());
     assertEquals(
-        "Broken first at 0.06 s: ultrasound; shortest stay 0.04 s from 0.02 s of 50 ms.",
+        "First violated at 0.06 s: ultrasound; shortest stay 0.04 s from 0.02 s of 50 ms.",
         verdict.detail());
     assertVerdict(run(silentFor(50), "b"), Verdict.Outcome.FAILED, -0.05, "s");
   }
@@ -96,7 +96,7 @@ class StaysUntilCountTest {
     assertVerdict(run(requirement, "-uuuu-uuu-"), Verdict.Outcome.HELD, 0, "s");
     assertVerdict(run(requirement, "-uuuu-u-uuu-"), Verdict.Outcome.FAILED, -0.02, "s");
     assertEquals(
-        "stays ultrasound for 30 ms whenever it comes to hold", run(requirement, "-").statement());
+        "stays ultrasound for 30 ms whenever it becomes true", run(requirement, "-").statement());
   }
 
   @Test
@@ -138,7 +138,7 @@ class StaysUntilCountTest {
     Verdict verdict = run(silentUntilClosed(true), "ulblb-");
     assertVerdict(verdict, Verdict.Outcome.FAILED, -0.03, "s");
     assertEquals(
-        "Broken first at 0.02 s: ultrasound, before 'not lid-open' came to hold.",
+        "First violated at 0.02 s: ultrasound, before 'not lid-open' became true.",
         verdict.detail());
     assertVerdict(run(silentUntilClosed(true), "ulbb"), Verdict.Outcome.FAILED, -0.02, "s");
   }
@@ -155,7 +155,7 @@ class StaysUntilCountTest {
     assertNotExercised(run(silentUntilClosed(true), "u--"), "Its trigger never came.");
     assertNotExercised(
         run(silentUntilClosed(true), "-lll"),
-        "'not lid-open' did not come to hold before the run ended.");
+        "'not lid-open' did not become true before the run ended.");
     assertNotExercised(
         run(silentUntilClosed(false), "-l"),
         "'not lid-open' held already whenever it was triggered.");
@@ -171,7 +171,7 @@ class StaysUntilCountTest {
     Verdict verdict = run(count(1, 5), "uu-u--u");
     assertVerdict(verdict, Verdict.Outcome.HELD, 2, "times");
     assertEquals("count ultrasound: at least 1, at most 5", verdict.statement());
-    assertEquals("It came to hold 3 times, last at 0.06 s.", verdict.detail());
+    assertEquals("It became true 3 times, last at 0.06 s.", verdict.detail());
     assertVerdict(run(count(3, 9), "uu-u--u"), Verdict.Outcome.HELD, 0, "times");
   }
 

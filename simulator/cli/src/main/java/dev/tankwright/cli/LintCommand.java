@@ -1,7 +1,7 @@
 package dev.tankwright.cli;
 
+import dev.tankwright.scenario.lint.LintRun;
 import dev.tankwright.scenario.lint.ScenarioLint;
-import dev.tankwright.scenario.lint.Trial;
 import dev.tankwright.scenario.yaml.Problem;
 import dev.tankwright.scenario.yaml.ScenarioException;
 import java.io.PrintWriter;
@@ -48,15 +48,23 @@ final class LintCommand implements Callable<Integer> {
       ScenarioLint.Lint lint = ScenarioLint.of(path);
       List<Problem> warnings = new ArrayList<>(lint.warnings());
       if (!noRun) {
-        addNew(warnings, Trial.warnings(path.toString(), lint.scenario()));
+        addNew(warnings, LintRun.warnings(path.toString(), lint.scenario()));
       }
       warnings.forEach(warning -> out.println("warning: " + warning));
-      out.println(path + ": " + (warnings.isEmpty() ? "in order" : "readable, with warnings"));
+      out.println(path + ": valid" + number(warnings.size()));
       return ExitCode.HELD;
     } catch (ScenarioException e) {
       e.problems().forEach(problem -> spec.commandLine().getErr().println(problem));
       return ExitCode.BAD_INPUT;
     }
+  }
+
+  private static String number(int warnings) {
+    return switch (warnings) {
+      case 0 -> "";
+      case 1 -> ", 1 warning";
+      default -> ", " + warnings + " warnings";
+    };
   }
 
   /** What was seen without a run is not said again where the run shows it too. */

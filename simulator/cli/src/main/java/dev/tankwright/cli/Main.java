@@ -19,6 +19,7 @@ import picocli.CommandLine;
       RecordCommand.class,
       CyclesCommand.class,
       LintCommand.class,
+      SchemaCommand.class,
       CampaignCommand.class,
       MergeCommand.class,
       HuntCommand.class,

@@ -155,7 +155,7 @@ public final class ScenarioLint {
       return false;
     }
     if (entry.when() instanceof When.Crossing crossing && !possible.holds(crossing.condition())) {
-      String waits = " waits for '" + crossing.condition() + "', which cannot come to hold";
+      String waits = " waits for '" + crossing.condition() + "', which cannot become true";
       warn(
           entry.place(),
           "never done: "
@@ -189,7 +189,7 @@ public final class ScenarioLint {
     Place place = requirement.label().place();
     Optional<Condition> trigger = trigger(requirement);
     if (trigger.isPresent() && !possible.holds(trigger.get())) {
-      String what = "'" + trigger.get() + "' cannot come to hold in this timeline";
+      String what = "'" + trigger.get() + "' cannot become true in this timeline";
       warn(place, "never exercised: " + what + OR_LEAVE_OUT);
     } else if (requirement instanceof Requirement.Never never
         && !possible.holds(never.condition())) {

@@ -303,7 +303,7 @@ public class ScenarioReaderTest {
         List.of(
             "always volume < 6 L while not lid-open",
             "never heater while lid-open",
-            "stays lid-open for 20 s whenever it comes to hold",
+            "stays lid-open for 20 s whenever it becomes true",
             "holds not heater until lid-open after phase = STANDBY",
             "count lid-open: at least 1, at most 4"),
         scenario.requirements().stream().map(Requirement::statement).toList());

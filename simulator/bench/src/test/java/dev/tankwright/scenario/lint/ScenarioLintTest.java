@@ -104,7 +104,7 @@ class ScenarioLintTest {
         """;
     assertEquals(
         List.of(
-            "f:6:5: never exercised: 'lid-open and ultrasound' cannot come to hold in this"
+            "f:6:5: never exercised: 'lid-open and ultrasound' cannot become true in this"
                 + " timeline; bring it about, or leave the requirement out",
             "f:7:5: shows nothing: 'ultrasound and lid-open' cannot hold in this timeline anyway"
                 + "; bring it about, or leave the requirement out",
@@ -127,7 +127,7 @@ class ScenarioLintTest {
     String requirement = "  - {name: A, within: 20 ms, after: not board-supplied, holds: heater}\n";
     assertEquals(
         List.of(
-            "f:6:5: never exercised: 'not board-supplied' cannot come to hold in this timeline"
+            "f:6:5: never exercised: 'not board-supplied' cannot become true in this timeline"
                 + "; bring it about, or leave the requirement out"),
         warnings("", requirement));
     assertEquals(List.of(), warnings("timeline:\n  - {at: 1 s, cut-power: 2 s}\n", requirement));
@@ -138,7 +138,7 @@ class ScenarioLintTest {
     String requirement = "  - {name: A, within: 20 ms, after: part-broken, holds: not heater}\n";
     assertEquals(
         List.of(
-            "f:6:5: never exercised: 'part-broken' cannot come to hold in this timeline"
+            "f:6:5: never exercised: 'part-broken' cannot become true in this timeline"
                 + "; bring it about, or leave the requirement out"),
         warnings("", requirement));
     String timeline = "timeline:\n  - {at: 1 s, break: heater-partial, size: 60 %, for: 2 s}\n";
@@ -173,7 +173,7 @@ class ScenarioLintTest {
         """;
     assertEquals(
         List.of(
-            "f:6:5: never done: 1 L filled at 20 °C waits for 'lid-open', which cannot come to hold"
+            "f:6:5: never done: 1 L filled at 20 °C waits for 'lid-open', which cannot become true"
                 + " in this timeline; bring it about, or wait for another"),
         warnings(timeline, PLAIN));
   }
@@ -208,7 +208,7 @@ class ScenarioLintTest {
           - {name: E, count: lid-open, at-least: 1}
           - {name: F, count: lid-open, at-most: 1}
         """;
-    String never = "never exercised: 'lid-open' cannot come to hold in this timeline";
+    String never = "never exercised: 'lid-open' cannot become true in this timeline";
     String out = "; bring it about, or leave the requirement out";
     assertEquals(
         List.of(

@@ -21,10 +21,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is wrong with the operator shows at the panel's keys. */
-class KeysTest {
+class PanelKeysTest {
   private final Plant plant = new Plant(BuiltInBaths.usual(), new BathStart(4.5, 40, 21, 1), 1);
   private final Inputs inputs = new Inputs();
-  private final Keys keys = new Keys(plant, inputs);
+  private final PanelKeys keys = new PanelKeys(plant, inputs);
   private long millis;
 
   /** The commands that come in so many steps. */

@@ -18,9 +18,9 @@ import java.util.Set;
 
 /**
  * Runs a scenario quietly to find what had no effect in it: entries that were never done, and
- * requirements that nothing put to the test. What only fails is no matter of a trial.
+ * requirements that nothing put to the test. What only fails is no matter of lint.
  */
-public final class Trial {
+public final class LintRun {
   private static final String PROBE = "situation of ";
 
   private final String file;
@@ -28,7 +28,7 @@ public final class Trial {
   private final Set<Place> warned = new HashSet<>();
   private final List<Problem> warnings = new ArrayList<>();
 
-  private Trial(String file, Scenario scenario) {
+  private LintRun(String file, Scenario scenario) {
     this.file = file;
     this.scenario = scenario;
   }
@@ -40,10 +40,10 @@ public final class Trial {
    * @param scenario the scenario
    */
   public static List<Problem> warnings(String file, Scenario scenario) {
-    Trial trial = new Trial(file, scenario);
-    trial.run();
-    trial.warnings.sort(Problem.ORDER);
-    return List.copyOf(trial.warnings);
+    LintRun run = new LintRun(file, scenario);
+    run.run();
+    run.warnings.sort(Problem.ORDER);
+    return List.copyOf(run.warnings);
   }
 
   private void run() {

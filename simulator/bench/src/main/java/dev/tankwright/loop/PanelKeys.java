@@ -14,7 +14,7 @@ import dev.tankwright.plant.Plant;
  * turns, START with the recipe of the last one. At most one command per scan; an action of the
  * timeline comes first.
  */
-final class Keys {
+final class PanelKeys {
   private static final Recipe UNKNOWN = Recipe.standard(Programme.MEDIUM);
 
   private final Plant plant;
@@ -23,7 +23,7 @@ final class Keys {
   private long lastMillis;
   private boolean startNext;
 
-  Keys(Plant plant, Inputs inputs) {
+  PanelKeys(Plant plant, Inputs inputs) {
     this.plant = plant;
     this.inputs = inputs;
   }

@@ -4,7 +4,7 @@ import dev.tankwright.loop.SignalSource;
 import java.util.OptionalDouble;
 
 /** The least {@link Distance} of a condition over the steps that were shown, and when it was. */
-public final class Least {
+public final class LeastDistance {
   private final Condition condition;
   private final Distance distance;
   private final boolean mixed;
@@ -13,7 +13,7 @@ public final class Least {
   private double told = Double.POSITIVE_INFINITY;
   private String unit = "";
 
-  public Least(Condition condition) {
+  public LeastDistance(Condition condition) {
     this.condition = condition;
     distance = new Distance(condition);
     mixed = distance.isMixed();

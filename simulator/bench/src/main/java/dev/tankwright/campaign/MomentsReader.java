@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /** Reads when a campaign injects its faults. */
-final class MomentReader {
+final class MomentsReader {
   private static final String KEY = "moments";
   private static final int MOST = 10_000;
   private static final String LONGEST_SECONDS = "86400";
@@ -14,7 +14,7 @@ final class MomentReader {
 
   private final FileBlock campaign;
 
-  MomentReader(FileBlock campaign) {
+  MomentsReader(FileBlock campaign) {
     this.campaign = campaign;
   }
 

@@ -11,7 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What one quiet run of a scenario shows to have had no effect. */
-class TrialTest {
+class LintRunTest {
   private static final String HEAD =
       """
       scenario: Small
@@ -25,7 +25,7 @@ class TrialTest {
       throws ScenarioException {
     String yaml = HEAD + timeline + "requirements:\n" + requirements;
     Scenario scenario = ScenarioReader.read("f", yaml.getBytes(UTF_8));
-    return Trial.warnings("f", scenario).stream().map(Problem::toString).toList();
+    return LintRun.warnings("f", scenario).stream().map(Problem::toString).toList();
   }
 
   @Test
