@@ -175,7 +175,7 @@ class LibraryCoverageTest {
     assertEquals(wanted, page, PAGE + " should be what bench-tests/target/scenario-coverage.md is");
   }
 
-  private static final String PAGE = "docs/scenario-coverage.md";
+  private static final String PAGE = "docs/evidence/scenario-coverage.md";
 
   // As many as an A4 page takes at ten points.
   private static final int LINES_OF_A_PAGE = 130;

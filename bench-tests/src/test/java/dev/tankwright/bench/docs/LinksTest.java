@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -37,6 +39,23 @@ class LinksTest {
     }
     assertTrue(pages.size() > 5, "too few pages found: " + pages);
     assertEquals(List.of(), dead);
+  }
+
+  @Test
+  @DisplayName("the index of the documentation names every page below it")
+  void index() throws IOException {
+    Path folder = Page.root().resolve("docs");
+    Set<Path> unnamed = new TreeSet<>();
+    try (Stream<Path> tree = Files.walk(folder)) {
+      tree.filter(path -> path.toString().endsWith(".md")).forEach(unnamed::add);
+    }
+    Path index = folder.resolve("README.md");
+    assertTrue(unnamed.remove(index), "no index in " + folder);
+    Matcher link = LINK.matcher(Files.readString(index));
+    while (link.find()) {
+      unnamed.remove(index.resolveSibling(link.group(1)).normalize());
+    }
+    assertEquals(Set.of(), unnamed, "docs/README.md names every page and says who reads it");
   }
 
   private static void note(Path page, Path target, List<String> dead) {

@@ -3,8 +3,9 @@ package dev.tankwright.scenario;
 import java.util.StringJoiner;
 
 /**
- * What a scenario says of solution and load that neither the bath nor the controller knows: the
- * host tells it in events and in the record of a cycle, and the report marks it.
+ * What a scenario says of solution and load that neither the bath nor the controller knows. It
+ * changes no signal of a run, but the host publishes it in events and in the record of a cycle, and
+ * the report shows it.
  *
  * @param lot lot of the chemistry, one line; empty when not given
  * @param load kind of load, one line; empty when not given

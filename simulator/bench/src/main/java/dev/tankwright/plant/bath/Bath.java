@@ -1,9 +1,9 @@
 package dev.tankwright.plant.bath;
 
 /**
- * The bath in time: fixed steps of 100 ms by {@link RungeKutta4}, coefficients anew every two
- * seconds and when the lid moves. Moves only in whole steps, so that how a run is cut into calls
- * changes nothing. No allocation per step.
+ * The bath over time: fixed steps of 100 ms by {@link RungeKutta4}; coefficients are recomputed
+ * every 40 steps (4 s) and when the lid moves. It moves only in whole steps, so how a run is split
+ * into calls changes nothing. No allocation per step.
  */
 public final class Bath {
   /** Length of a step, s. */
@@ -32,8 +32,8 @@ public final class Bath {
    * Makes a bath in thermal rest.
    *
    * @param loadKilograms mass of the load, kg, at least 0
-   * @param start how it stands
-   * @param observer what looks on, {@link BathObserver#NONE} for nobody
+   * @param start initial state
+   * @param observer told of every step, {@link BathObserver#NONE} for none
    */
   public Bath(
       Geometry geometry, GasRates gas, double loadKilograms, Start start, BathObserver observer) {
@@ -59,7 +59,7 @@ public final class Bath {
   }
 
   /**
-   * How a bath stands at first.
+   * Initial state of a bath.
    *
    * @param litres volume, L
    * @param celsius temperature of tank and liquid, °C
