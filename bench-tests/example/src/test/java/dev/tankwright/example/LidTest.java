@@ -21,7 +21,7 @@ class LidTest {
   private final Bench bench = Bench.sixLitre();
 
   @Test
-  void openingTheLidSilencesTheBath() {
+  void openingTheLidStopsTheUltrasound() {
     bench
         .fill(4.5, 38)
         .freshSolution()

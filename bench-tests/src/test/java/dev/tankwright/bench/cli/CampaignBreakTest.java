@@ -125,7 +125,7 @@ class CampaignBreakTest {
     assertTrue(ended, "it ends");
     String err = Files.readString(folder.resolve("err.txt"));
     assertEquals(STOPPED, process.exitValue(), err);
-    assertTrue(err.contains("are kept in " + out + "; go on with --resume"), err);
+    assertTrue(err.contains("are kept in " + out + "; continue with --resume"), err);
   }
 
   private static List<String> cases(Path out) throws IOException {
@@ -160,7 +160,7 @@ class CampaignBreakTest {
     assertTrue(err.contains("--resume"), err);
     Tool.Result rest = goOn("./full");
     assertEquals(0, rest.code(), rest.err());
-    assertTrue(rest.err().contains("was not written to its end and is discarded"), rest.err());
+    assertTrue(rest.err().contains("is incomplete and is discarded"), rest.err());
     assertArrayEquals(
         Files.readAllBytes(QuickCampaign.whole().resolve("results.tsv")),
         Files.readAllBytes(folder.resolve("full/results.tsv")));

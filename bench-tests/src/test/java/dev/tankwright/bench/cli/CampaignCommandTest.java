@@ -72,23 +72,23 @@ class CampaignCommandTest {
   }
 
   @Test
-  @DisplayName("three shares joined leave the same bytes as one machine; bad sets are bad input")
+  @DisplayName("three shards joined leave the same bytes as one machine; bad sets are bad input")
   void shards() throws IOException, InterruptedException {
     for (int i = 1; i <= 3; i++) {
-      Tool.Result share = campaign(folder, "--out", "./share-" + i, "--shard", i + "/3", "--quiet");
-      assertEquals(0, share.code(), share.err());
-      assertEquals("", share.out() + share.err());
+      Tool.Result shard = campaign(folder, "--out", "./shard-" + i, "--shard", i + "/3", "--quiet");
+      assertEquals(0, shard.code(), shard.err());
+      assertEquals("", shard.out() + shard.err());
     }
-    Tool.Result missing = Tool.run(folder, "merge", "./share-1", "./share-3", "--out", "./merged");
+    Tool.Result missing = Tool.run(folder, "merge", "./shard-1", "./shard-3", "--out", "./merged");
     assertEquals(2, missing.code());
-    assertTrue(missing.err().contains("1 of 3 shares are missing: 2/3"), missing.err());
+    assertTrue(missing.err().contains("1 of 3 shards are missing: 2/3"), missing.err());
     assertFalse(Files.exists(folder.resolve("merged/results.tsv")));
     Tool.Result merged =
-        Tool.run(folder, "merge", "./share-3", "./share-1", "./share-2", "--out", "./merged");
+        Tool.run(folder, "merge", "./shard-3", "./shard-1", "./shard-2", "--out", "./merged");
     assertEquals(0, merged.code(), merged.err());
     assertSame(whole, folder.resolve("merged"));
     Tool.Result again =
-        Tool.run(folder, "merge", "./share-3", "./share-1", "./share-2", "--out", "./merged");
+        Tool.run(folder, "merge", "./shard-3", "./shard-1", "./shard-2", "--out", "./merged");
     assertEquals(2, again.code());
     assertTrue(again.err().contains("holds 128 results already"), again.err());
   }
@@ -120,7 +120,7 @@ class CampaignCommandTest {
     assertBad("--resume needs --out", "--resume");
     assertBad("are numbered from 0 to 127", "--replay", "128");
     assertBad("holds 128 results already", "--out", whole.toString());
-    assertBad("it is share 1/1, not 1/2", "--out", whole.toString(), "--shard", "1/2", "--resume");
+    assertBad("it is shard 1/1, not 1/2", "--out", whole.toString(), "--shard", "1/2", "--resume");
   }
 
   private void assertBad(String why, String... options) throws IOException, InterruptedException {
@@ -159,7 +159,7 @@ class CampaignCommandTest {
     Tool.Result result = Tool.run(folder, "campaign", "./bad.yaml", "--out", "./out");
     assertEquals(1, result.code(), result.err());
     assertTrue(
-        result.out().contains("FAILED  SR-01 Opening the lid silences the bath"), result.out());
+        result.out().contains("FAILED  SR-01 Opening the lid stops the ultrasound"), result.out());
     assertTrue(result.out().contains("tankwright campaign bad.yaml --replay 0"), result.out());
     String junit = Files.readString(folder.resolve("out/junit.xml"));
     assertTrue(junit.contains("<failure type=\"failed\""), junit);

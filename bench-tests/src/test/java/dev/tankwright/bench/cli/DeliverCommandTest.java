@@ -40,14 +40,14 @@ class DeliverCommandTest {
       Tool.Result again =
           Tool.run(folder, "run", other, "--quiet", "--broker", uri, "--outbox", "./e.db");
       assertEquals(2, again.code(), "another device cannot go on in this outbox");
-      assertTrue(again.err().contains("give another file"), again.err());
+      assertTrue(again.err().contains("name another file"), again.err());
       Tool.Result first = Tool.runJar(folder, "deliver", "--outbox", "./e.db", "--broker", uri);
       assertEquals(0, first.code(), first.err());
       assertTrue(
-          first.out().matches("(\\d+) of \\1 owed events were acknowledged\\.\\R"), first.out());
+          first.out().matches("(\\d+) of \\1 pending events were acknowledged\\.\\R"), first.out());
       Tool.Result second = Tool.run(folder, "deliver", "--outbox", "./e.db", "--broker", uri);
       assertEquals(0, second.code(), second.err());
-      assertTrue(second.out().startsWith("./e.db owes nothing"), second.out());
+      assertTrue(second.out().startsWith("./e.db has no pending events"), second.out());
     }
   }
 

@@ -20,7 +20,7 @@ class ExploreCommandTest {
   @TempDir private Path folder;
 
   @Test
-  @DisplayName("a set given up at the limit is not proven: exit code 1, in plain words")
+  @DisplayName("a set stopped at the limit is not proven: exit code 1, in plain words")
   void limit() throws IOException, InterruptedException {
     Path limits = Files.writeString(folder.resolve("limits.yaml"), "cut-off-limit: 68 °C\n");
     Tool.Result result =
@@ -49,10 +49,10 @@ class ExploreCommandTest {
     Tool.Result first = Tool.runJar(folder, none);
     assertEquals(0, first.code(), first.err());
     assertTrue(first.out().contains("explored now: 1 set in "), first.out());
-    assertTrue(first.out().contains("no rule broken"), first.out());
+    assertTrue(first.out().contains("no violation"), first.out());
     Tool.Result again = Tool.run(folder, none);
     assertEquals(0, again.code(), again.err());
-    assertTrue(again.out().contains("no rule broken, proven before"), again.out());
+    assertTrue(again.out().contains("no violation, proven earlier"), again.out());
     assertFalse(again.out().contains("explored now"), again.out());
     assertEquals(sum(first), sum(again));
     List<String> lines = Files.readAllLines(folder.resolve("proven.csv"));
@@ -81,7 +81,7 @@ class ExploreCommandTest {
         Tool.run(folder, "explore", "--faulty", "none", "--proven", "./notes.csv");
     assertEquals(2, foreign.code(), foreign.err());
     assertTrue(
-        foreign.err().startsWith("tankwright: --proven: ./notes.csv:1: these are no proven sets"),
+        foreign.err().startsWith("tankwright: --proven: ./notes.csv:1: this is not a file of proven sets"),
         foreign.err());
     Tool.Result absent = Tool.run(folder, "explore", "--faulty", "none", "--proven", "./no/p.csv");
     assertEquals(3, absent.code(), absent.err());

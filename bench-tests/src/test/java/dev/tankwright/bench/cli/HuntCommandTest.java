@@ -63,7 +63,7 @@ class HuntCommandTest {
     refused("no requirement 'Nothing'; it has [", SCENARIO, "--requirement", "Nothing");
     refused("--budget is 0; it must be from 1", SCENARIO, "--requirement", "x", "--budget", "0");
     refused("it must be cma-es or random", SCENARIO, "--requirement", "x", "--method", "luck");
-    refused("choose among the cells of a campaign", SCENARIO, "--requirement", "x", "--fault", "y");
+    refused("select cells of a campaign", SCENARIO, "--requirement", "x", "--fault", "y");
     refused("its faults are [", CAMPAIGN, "--requirement", WALL, "--fault", "gremlin");
     refused("missing.yaml", "./missing.yaml", "--requirement", "x");
     assertFalse(Files.exists(folder.resolve("out")));

@@ -73,7 +73,7 @@ class ReportCommandTest {
 
     assertEquals(1, worse.code(), worse.err());
     assertTrue(worse.out().contains("NEWLY FAILING        s: It comes to rest"), worse.out());
-    assertTrue(worse.out().contains("otherwise run        s, scenario file: "), worse.out());
+    assertTrue(worse.out().contains("changed inputs       s, scenario file: "), worse.out());
     assertTrue(Files.readString(folder.resolve("new/changes.html")).contains("Newly failing"));
     assertEquals(0, better.code(), better.err());
     assertTrue(better.out().contains("newly holding"), better.out());
@@ -121,11 +121,11 @@ class ReportCommandTest {
     refused("there is no such folder", "./nowhere");
     refused("no result in this folder", "./empty");
     refused("There is nothing to compare", "./one", "--baseline", "./two");
-    refused("there is no such list", "./empty", "--verify");
+    refused("this list does not exist", "./empty", "--verify");
     String whole = Files.readString(out.resolve("result.json"));
     Files.writeString(out.resolve("result.json"), whole.substring(0, whole.length() / 2));
-    refused("cut off or damaged", "./one");
-    refused("cut off or damaged", "./two", "--baseline", "./one");
+    refused("incomplete or damaged", "./one");
+    refused("incomplete or damaged", "./two", "--baseline", "./one");
     Files.writeString(
         out.resolve("result.json"),
         whole.replace("\"format-version\" : 1", "\"format-version\" : 9"));

@@ -90,7 +90,8 @@ final class PublishedSchemas {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
       return HexFormat.of().formatHex(digest.digest(Files.readAllBytes(file)));
     } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256, and this one has not", e);
+      throw new IllegalStateException(
+          "this Java platform lacks SHA-256, which every one must have", e);
     }
   }
 }

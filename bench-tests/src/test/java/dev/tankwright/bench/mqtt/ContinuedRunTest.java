@@ -96,7 +96,7 @@ class ContinuedRunTest {
       assertTrue(two.size() > one, two.size() + " events after the killed run");
       ends(runScenario(), 0);
       assertTrue(
-          said("err.txt").contains("the outbox goes on after event " + two.size()),
+          said("err.txt").contains("the outbox continues after event " + two.size()),
           said("err.txt"));
       NavigableMap<String, byte[]> three = History.committed(outbox);
       // It may tell two facts more: the cycle that was cut off, and the solution before its own.
@@ -193,7 +193,7 @@ class ContinuedRunTest {
     broker.kill();
     ends(fleet("--speed", "full", "--within", "1"), 3);
     String err = said("err.txt");
-    assertTrue(err.contains("events of 8 baths are not acknowledged; they wait in outboxes"), err);
+    assertTrue(err.contains("events of 8 baths are not acknowledged; they stay in outboxes"), err);
     assertTrue(err.contains("connection refused"), err);
     broker.start();
     try (FleetWitness witness = new FleetWitness(broker.uri())) {

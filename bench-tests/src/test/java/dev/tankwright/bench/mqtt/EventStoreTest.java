@@ -85,7 +85,7 @@ class EventStoreTest extends StoredEvents {
     assertEquals(List.of(), again.found());
     assertEquals(List.of(), again.aside());
     assertEquals(1, rows.number("SELECT COUNT(*) FROM aside"));
-    assertEquals(List.of("event 1 came again with another text"), texts(verified()));
+    assertEquals(List.of("event 1 was received again with different content"), texts(verified()));
   }
 
   @ParameterizedTest

@@ -89,7 +89,7 @@ class KilledRecorderTest {
         int committed = History.committed(outbox).size();
         await().atMost(Duration.ofSeconds(60)).until(() -> rows.events() == committed);
         assertEquals(0, last.interrupt(), last.said());
-        assertTrue(last.said().contains("0 gaps open"), last.said());
+        assertTrue(last.said().contains("0 open gaps"), last.said());
       }
     }
     rows.assertHoldsAll(outbox);

@@ -40,6 +40,6 @@ class MosquittoPermissionsTest {
     DeliveryReport report = delivery.finish(Duration.ofSeconds(60));
     assertEquals(List.of("e1"), report.undelivered());
     assertTrue(report.failure().contains("acknowledged 1"), report.failure());
-    assertTrue(report.failure().contains("let this client publish"), report.failure());
+    assertTrue(report.failure().contains("allow this client to publish"), report.failure());
   }
 }

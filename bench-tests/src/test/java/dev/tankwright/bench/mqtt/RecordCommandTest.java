@@ -62,7 +62,7 @@ class RecordCommandTest {
     assertTrue(
         record.out().contains("instrument-room-1  cycle/0001  MEDIUM  COMPLETED  AS_SET"),
         record.out());
-    assertTrue(record.out().contains(events.size() + " events new, 0 doubled"), record.out());
+    assertTrue(record.out().contains(events.size() + " new events, 0 duplicates"), record.out());
     assertEquals(
         "rw-------",
         PosixFilePermissions.toString(Files.getPosixFilePermissions(folder.resolve("f.db"))));
@@ -75,7 +75,7 @@ class RecordCommandTest {
     assertTrue(show.out().contains("dev.tankwright.cycle.completed.v1"), show.out());
     Tool.Result verify = cycles("verify");
     assertEquals(0, verify.code(), verify.out());
-    assertTrue(verify.out().contains("whole"), verify.out());
+    assertTrue(verify.out().contains("complete and unaltered"), verify.out());
     assertEquals(0, cycles("export", "events", "--as", "ndjson", "--out", "./all.ndjson").code());
     assertEquals(events, Files.readAllLines(folder.resolve("all.ndjson")));
     Tool.Result records = cycles("export", "records");
@@ -100,36 +100,42 @@ class RecordCommandTest {
   void whatCannotBeRightIsRefusedInWords() throws Exception {
     refused(
         2,
-        "holds a password",
+        "contains a password",
         "record",
         "--broker",
         uri,
         "--db",
         "jdbc:postgresql://h/d?password=sesame");
     refused(
-        2, "holds a password", "record", "--broker", uri, "--db", "jdbc:postgresql://u:sesame@h/d");
+        2,
+        "contains a password",
+        "record",
+        "--broker",
+        uri,
+        "--db",
+        "jdbc:postgresql://u:sesame@h/d");
     refused(
         2,
-        "holds a password",
+        "contains a password",
         "cycles",
         "list",
         "--db",
         "jdbc:postgresql://h/d?x=1&%50assword=sesame");
-    refused(2, "no JDBC URL of PostgreSQL", "cycles", "list", "--db", "jdbc:other://h/d");
-    refused(2, "say where events are", "record", "--db", "./f.db");
+    refused(2, "not a PostgreSQL JDBC URL", "cycles", "list", "--db", "jdbc:other://h/d");
+    refused(2, "name the broker", "record", "--db", "./f.db");
     refused(2, "there is no database", "cycles", "list", "--db", "./absent.db");
     refused(2, "folder that exists", "record", "--broker", uri, "--db", "./absent/f.db");
     refused(
         3,
-        "look whether the server runs",
+        "check that the server is running",
         "cycles",
         "list",
         "--db",
         "jdbc:postgresql://127.0.0.1:1/d");
     Files.writeString(folder.resolve("rubbish.db"), "this is no database, and long enough for one");
-    refused(2, "no database of SQLite", "record", "--broker", uri, "--db", "./rubbish.db");
+    refused(2, "not an SQLite database", "record", "--broker", uri, "--db", "./rubbish.db");
     assertEquals(0, tool("run", SCENARIO, "--quiet", "--broker", uri, "--outbox", "./e.db").code());
-    refused(2, "of something else", "record", "--broker", uri, "--db", "./e.db");
+    refused(2, "of another program", "record", "--broker", uri, "--db", "./e.db");
     assertFalse(Files.exists(folder.resolve("absent.db")));
   }
 

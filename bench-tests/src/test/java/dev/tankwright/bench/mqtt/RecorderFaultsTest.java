@@ -77,7 +77,7 @@ class RecorderFaultsTest {
       try (RecorderProcess recorder = recorder()) {
         awaitAll(rows);
         assertEquals(0, recorder.interrupt(), recorder.said());
-        assertTrue(recorder.said().contains(A_DAY + " events new"), recorder.said());
+        assertTrue(recorder.said().contains(A_DAY + " new events"), recorder.said());
       }
     }
   }
@@ -113,11 +113,11 @@ class RecorderFaultsTest {
         Device device = new Device(outbox, broker.uri())) {
       limitFiles(recorder, "400000:unlimited");
       device.happen(A_DAY / 5);
-      recorder.awaitSaid("make room on its disk");
+      recorder.awaitSaid("free some space on its disk");
       assertTrue(rows.events() < A_DAY / 5, "not all had room");
       limitFiles(recorder, "unlimited");
       awaitAll(rows);
-      recorder.awaitSaid("Back at work.");
+      recorder.awaitSaid("Recording again.");
       assertEquals(0, recorder.interrupt(), recorder.said());
     }
   }
@@ -141,12 +141,12 @@ class RecorderFaultsTest {
       }
       SERVER.crash();
       device.happen(100);
-      recorder.awaitSaid("it is tried again");
+      recorder.awaitSaid("retrying");
       SERVER.start();
       try (RecordedRows rows = RecordedRows.of(url)) {
         awaitAll(rows);
       }
-      recorder.awaitSaid("Back at work.");
+      recorder.awaitSaid("Recording again.");
       assertEquals(0, recorder.interrupt(), recorder.said());
       assertFalse(recorder.said().contains(PostgresServer.PASSWORD), recorder.said());
     }
@@ -162,10 +162,10 @@ class RecorderFaultsTest {
         RecordedRows rows = RecordedRows.of(database)) {
       publish(messages);
       recorder.awaitSaid("bath-1: GAP: events 4 to 6 are missing");
-      recorder.awaitSaid("put aside: the payload is no JSON");
+      recorder.awaitSaid("set aside: the payload is no JSON");
       assertEquals(1, recorder.interrupt(), recorder.said());
-      assertTrue(recorder.said().contains("6 events new, 0 doubled"), recorder.said());
-      assertTrue(recorder.said().contains("1 gaps open"), recorder.said());
+      assertTrue(recorder.said().contains("6 new events, 0 duplicates"), recorder.said());
+      assertTrue(recorder.said().contains("1 open gaps"), recorder.said());
       assertEquals(6, rows.events());
     }
   }

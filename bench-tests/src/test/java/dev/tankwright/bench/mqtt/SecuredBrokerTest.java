@@ -152,12 +152,12 @@ class SecuredBrokerTest {
   @Test
   void authorityThatIsNotTrusted() throws Exception {
     BrokerUri uri = BrokerUri.of(URI.create("mqtts://127.0.0.1:" + broker.tls));
-    failsThenArrives("unknown authority", BrokerAccess.of(uri), "no authority that is trusted");
+    failsThenArrives("unknown authority", BrokerAccess.of(uri), "an authority that is not trusted");
   }
 
   @Test
   void plainPortAskedForTls() throws Exception {
-    failsThenArrives("plain port", access(broker.port(), null, Optional.empty()), "port for TLS");
+    failsThenArrives("plain port", access(broker.port(), null, Optional.empty()), "TLS port");
   }
 
   @Test

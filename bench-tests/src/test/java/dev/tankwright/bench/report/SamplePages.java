@@ -25,7 +25,7 @@ final class SamplePages {
   private static final String RUN =
       """
       scenario: Lid opened early
-      purpose: Opening the lid silences the bath.
+      purpose: Opening the lid stops the ultrasound.
       seed: 3
       duration: 90 s
       bath: {fill: 4.5 L, temperature: 39 °C}

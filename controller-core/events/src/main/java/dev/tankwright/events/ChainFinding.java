@@ -16,7 +16,10 @@ public record ChainFinding(Kind kind, long first, long last) {
     LATE,
     /** An event came again, byte for byte; at least once allows that. */
     DOUBLE,
-    /** A number came again with another text: two devices of one name, or a forged event. */
+    /**
+     * A number was received again with different content: two devices of one name, or a forged
+     * event.
+     */
     CHANGED,
     /** An event lies before the point from which the chain is checked. */
     EARLIER,
@@ -38,12 +41,12 @@ public record ChainFinding(Kind kind, long first, long last) {
               : "events " + first + " to " + last + " are missing";
       case LATE -> "event " + first + " came after one with a higher number";
       case DOUBLE -> "event " + first + " came again";
-      case CHANGED -> "event " + first + " came again with another text";
+      case CHANGED -> "event " + first + " was received again with different content";
       case EARLIER -> "event " + first + " lies before the point from which is checked";
       case BROKEN ->
           "the chain is broken at event "
               + first
-              + ": it or the one before was altered, or they do not belong together";
+              + ": it or the event before it was altered, or they do not belong together";
     };
   }
 

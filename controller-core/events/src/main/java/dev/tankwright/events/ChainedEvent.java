@@ -64,7 +64,7 @@ public final class ChainedEvent {
     Map<String, String> texts = new HashMap<>();
     try (JsonParser parser = JSON.createParser(payload)) {
       if (parser.nextToken() != JsonToken.START_OBJECT) {
-        throw new NotAnEventException("the payload is no JSON object; an event is one");
+        throw new NotAnEventException("the payload is not a JSON object, as events are");
       }
       while (parser.nextToken() == JsonToken.FIELD_NAME) {
         String name = parser.currentName();
@@ -74,10 +74,11 @@ public final class ChainedEvent {
         parser.skipChildren();
       }
       if (parser.nextToken() != null) {
-        throw new NotAnEventException("something follows the JSON object; a message is one event");
+        throw new NotAnEventException(
+            "the JSON object is followed by more text; a message holds one event");
       }
     } catch (IOException e) {
-      throw new NotAnEventException("the payload is no JSON in UTF-8: " + e.getMessage(), e);
+      throw new NotAnEventException("the payload is not UTF-8 JSON: " + e.getMessage(), e);
     }
     return texts;
   }

@@ -86,7 +86,8 @@ public final class EventChain {
     try {
       return MessageDigest.getInstance("SHA-256");
     } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256, and this one has not", e);
+      throw new IllegalStateException(
+          "this Java platform lacks SHA-256, which every one must have", e);
     }
   }
 }

@@ -52,7 +52,7 @@ public final class HostMemoryForm {
     int end = octets.length - Integer.BYTES;
     try (DataInputStream in = new DataInputStream(new ByteArrayInputStream(octets))) {
       if (in.readInt() != MARK) {
-        throw new NotAMemoryException("what is kept is no memory of a host: it begins otherwise");
+        throw new NotAMemoryException("this is not a host's memory: it starts differently");
       }
       int version = in.readUnsignedByte();
       if (version != VERSION) {
@@ -67,7 +67,7 @@ public final class HostMemoryForm {
     } catch (EOFException e) {
       throw new NotAMemoryException("the host's memory ends too early", e);
     } catch (IOException | IllegalArgumentException | DateTimeException e) {
-      throw new NotAMemoryException("the host's memory says what cannot be: " + e.getMessage(), e);
+      throw new NotAMemoryException("the host's memory contradicts itself: " + e.getMessage(), e);
     }
   }
 

@@ -79,7 +79,7 @@ class HostMemoryFormTest {
     byte[] negative = HostMemoryForm.write(HostMemory.NEW);
     negative[5] = (byte) 0x80;
     e = assertThrows(NotAMemoryException.class, () -> HostMemoryForm.read(summed(negative)));
-    assertTrue(e.getMessage().contains("says what cannot be: the sequence number"), e.getMessage());
+    assertTrue(e.getMessage().contains("contradicts itself: the sequence number"), e.getMessage());
     byte[] longer = Arrays.copyOf(HostMemoryForm.write(HostMemory.NEW), 300);
     e = assertThrows(NotAMemoryException.class, () -> HostMemoryForm.read(summed(longer)));
     assertTrue(e.getMessage().contains("something follows"), e.getMessage());

@@ -38,7 +38,7 @@ final class BaseReader {
     Set<String> seen = new HashSet<>();
     for (String name : block.texts(KEY)) {
       if (!seen.add(name)) {
-        block.report(KEY, "'" + name + "' is here twice; keep one");
+        block.report(KEY, "'" + name + "' is listed twice; keep one");
       } else {
         read(name, bases);
       }
@@ -50,7 +50,7 @@ final class BaseReader {
     try {
       bases.add(ScenarioReader.read(campaign.resolveSibling(name), warned));
     } catch (InvalidPathException e) {
-      block.report(KEY, "'" + name + "' names no file");
+      block.report(KEY, "'" + name + "' does not name a file");
     } catch (ScenarioException e) {
       e.problems().forEach(p -> block.report(KEY, "the scenario cannot be used: " + p));
     }

@@ -96,7 +96,7 @@ public final class CampaignReader {
     if (own.isEmpty() && inherited.stream().allMatch(List::isEmpty)) {
       block.report(
           "requirements",
-          "nothing is required of the cases; give 'requirements', or take over the scenario's with"
+          "the cases have no requirements; give 'requirements', or inherit the scenario's with"
               + " 'inherit: all'");
     }
     block.finish();

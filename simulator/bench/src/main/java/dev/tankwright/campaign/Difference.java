@@ -24,11 +24,11 @@ final class Difference {
           + found.sha256().substring(0, 12)
           + "…, not "
           + wanted.sha256().substring(0, 12)
-          + "…: the campaign, a scenario or a bath has changed in between";
+          + "…: the campaign, a scenario or a bath has changed since";
     }
     if (!found.shard().equals(wanted.shard())) {
-      return "it is share " + found.shard() + ", not " + wanted.shard();
+      return "it is shard " + found.shard() + ", not " + wanted.shard();
     }
-    return "its head differs";
+    return "its header differs";
   }
 }

@@ -85,7 +85,7 @@ final class HeadLines {
   private static List<String> all(Map<String, List<String>> byKey, String key) {
     List<String> values = byKey.get(key);
     if (values == null || values.isEmpty()) {
-      throw new IllegalArgumentException("the head lacks " + key);
+      throw new IllegalArgumentException("the header lacks " + key);
     }
     return values;
   }

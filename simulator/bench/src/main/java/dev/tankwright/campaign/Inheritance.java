@@ -79,7 +79,7 @@ final class Inheritance {
                   + name
                   + "' of "
                   + bases.get(i).file()
-                  + " has a name that stands for something else already; rename one of them");
+                  + " has a name that is already in use; rename one of them");
         }
       }
     }

@@ -58,9 +58,9 @@ public final class Plan {
           campaign.file()
               + ": this is "
               + (long) slots.size() * perSlot
-              + " cases; there may be "
+              + " cases; the maximum is "
               + MOST_CASES
-              + ", so take fewer moments or draws",
+              + ", so use fewer moments or draws",
           false);
     }
   }
@@ -75,7 +75,7 @@ public final class Plan {
                   + verdict.name()
                   + "' fails in "
                   + campaign.bases().get(i).file()
-                  + " without any fault, so no case could show anything: "
+                  + " without any fault, so no case would be meaningful: "
                   + verdict.detail(),
               true);
         }
@@ -94,7 +94,7 @@ public final class Plan {
             campaign.file()
                 + ": no scenario under 'base' enters "
                 + phase
-                + " when nothing is wrong; the phases they enter are "
+                + " without a fault; the phases they enter are "
                 + entered,
             false);
       }

@@ -87,8 +87,8 @@ public record ResultFile(
   private static ResultFileException damaged(Path file) {
     return new ResultFileException(
         file
-            + " is no result file of a campaign, or its head is damaged; nothing in it can be used,"
-            + " so take it away and run that share again");
+            + " is not a campaign's result file, or its header is damaged; nothing in it can be"
+            + " used, so remove it and run that shard again");
   }
 
   private static About about(Path file, List<List<String>> head) throws ResultFileException {
@@ -125,9 +125,9 @@ public record ResultFile(
                 + result.number()
                 + " in line "
                 + line
-                + ", which does not belong to its share "
+                + ", which does not belong to its shard "
                 + about.shard()
-                + "; take the file away and run that share again");
+                + "; remove the file and run that shard again");
       }
       CaseResult before = cases.putIfAbsent(result.number(), result);
       if (before != null && !before.equals(result)) {
@@ -137,7 +137,7 @@ public record ResultFile(
                 + result.number()
                 + " that differ, the second in line "
                 + line
-                + "; take the file away and run that share again");
+                + "; remove the file and run that shard again");
       }
       return before == null ? 0 : 1;
     } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
@@ -145,9 +145,9 @@ public record ResultFile(
           file
               + " holds a line "
               + line
-              + " that fits its checksum and is no case ("
+              + " that matches its checksum but is not a case ("
               + e.getMessage()
-              + "); take the file away and run that share again");
+              + "); remove the file and run that shard again");
     }
   }
 

@@ -48,9 +48,7 @@ public final class ResultLog implements Closeable {
     if (!isLocked(guard)) {
       guard.close();
       throw new ResultFileException(
-          folder
-              + " is being written by another run; wait until it has ended, or name another"
-              + " folder");
+          folder + " is being written by another run; wait until it ends, or name another folder");
     }
     return new ResultLog(folder, about, guard);
   }

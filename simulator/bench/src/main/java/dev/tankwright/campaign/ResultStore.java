@@ -49,7 +49,7 @@ public final class ResultStore implements Closeable {
     }
     Optional<ResultFile> found = ResultFile.read(folder);
     if (found.isPresent() && !resume) {
-      throw full(found.get(), "go on with them by --resume, or name another folder");
+      throw full(found.get(), "resume them with --resume, or name another folder");
     }
     if (found.isPresent()) {
       check(found.get());
@@ -80,7 +80,7 @@ public final class ResultStore implements Closeable {
     if (!found.about().equals(about)) {
       throw new ResultFileException(
           folder
-              + " cannot be gone on with: "
+              + " cannot be resumed: "
               + Difference.of(found.about(), about)
               + "; name another folder");
     }
@@ -91,7 +91,7 @@ public final class ResultStore implements Closeable {
           file
               + ": line "
               + lines.get(lines.size() - 1)
-              + " was not written to its end and is discarded; its case is run again");
+              + " is incomplete and is discarded; its case is run again");
       lines = lines.subList(0, lines.size() - 1);
     }
     if (!lines.isEmpty()) {
@@ -100,10 +100,10 @@ public final class ResultStore implements Closeable {
               + ": "
               + (lines.size() == 1 ? "line " : lines.size() + " lines, the first of them ")
               + lines.get(0)
-              + ", do not fit their checksum and are discarded; their cases are run again");
+              + ", do not match their checksum and are discarded; their cases are run again");
     }
     if (found.doubled() > 0) {
-      remarks.add(file + ": " + found.doubled() + " lines say the same as lines before them");
+      remarks.add(file + ": " + found.doubled() + " lines repeat earlier lines");
     }
   }
 

@@ -21,7 +21,7 @@ public record Shard(int index, int count) {
   /** Checks the numbers. */
   public Shard {
     if (count < 1 || count > MOST || index < 1 || index > count) {
-      throw new IllegalArgumentException(index + "/" + count + " is no share");
+      throw new IllegalArgumentException(index + "/" + count + " is not a shard");
     }
   }
 

@@ -38,7 +38,7 @@ public final class Shards {
       if (twin != null) {
         throw new ResultFileException(
             folder
-                + " holds share "
+                + " holds shard "
                 + file.about().shard()
                 + ", and so does "
                 + twin
@@ -48,7 +48,7 @@ public final class Shards {
       cases.addAll(file.cases());
     }
     if (about == null) {
-      throw new ResultFileException("no folder was named; name one for each share");
+      throw new ResultFileException("no folder was named; name one for each shard");
     }
     checkAll(about, places);
     return CampaignResult.of(about.with(Shard.WHOLE), cases);
@@ -59,7 +59,7 @@ public final class Shards {
     if (!one.with(Shard.WHOLE).equals(other.with(Shard.WHOLE))
         || one.shard().count() != other.shard().count()) {
       throw new ResultFileException(
-          folder + " does not go with " + first + ": " + Difference.of(other, one));
+          folder + " does not match " + first + ": " + Difference.of(other, one));
     }
   }
 
@@ -71,7 +71,7 @@ public final class Shards {
               + (file.cut() ? " was cut short" : " is damaged")
               + " in line "
               + file.discarded().get(0)
-              + "; go on with that share by --resume, which discards the line and runs its case"
+              + "; resume that shard with --resume, which discards the line and runs its case"
               + " again");
     }
     if (file.cases().size() < wanted) {
@@ -81,9 +81,9 @@ public final class Shards {
               + file.cases().size()
               + " of the "
               + wanted
-              + " cases of share "
+              + " cases of shard "
               + file.about().shard()
-              + "; go on with that share by --resume");
+              + "; resume that shard with --resume");
     }
   }
 
@@ -103,7 +103,7 @@ public final class Shards {
               + missing.size()
               + " of "
               + count
-              + " shares are missing: "
+              + " shards are missing: "
               + some
               + (missing.size() > 8 ? " and more" : "")
               + "; name their folders too");

@@ -10,7 +10,7 @@ public record Span(double low, double high) {
   /** Checks the order. */
   public Span {
     if (!(low <= high)) {
-      throw new IllegalArgumentException("a span cannot lead from " + low + " to " + high);
+      throw new IllegalArgumentException("a range cannot go from " + low + " to " + high);
     }
   }
 

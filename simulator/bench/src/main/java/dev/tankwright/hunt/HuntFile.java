@@ -89,7 +89,7 @@ public record HuntFile(
       throws ScenarioException, UnusableException {
     if (fault.isPresent() || phase.isPresent()) {
       throw new UnusableException(
-          path + " is a scenario; --fault and --phase choose among the cells of a campaign");
+          path + " is a scenario; --fault and --phase select cells of a campaign");
     }
     Scenario scenario = ScenarioReader.read(path, warned);
     Requirement wanted = find(scenario.requirements());
@@ -144,7 +144,7 @@ public record HuntFile(
 
   private String nothing(Set<Variation> variations) {
     return path
-        + ": there is nothing to search for the fault "
+        + ": no cases exist for the fault "
         + fault.orElse("(any)")
         + " in the phase "
         + phase.orElse("(any)")

@@ -25,11 +25,10 @@ public final class HuntText {
             + ", seed "
             + result.seed());
     if (result.vacuous() > 0) {
-      text.add(
-          result.vacuous() + " of them did not put the requirement to the test and show nothing");
+      text.add(result.vacuous() + " of them did not exercise the requirement");
     }
     if (result.least().isEmpty()) {
-      text.add("not once was the requirement put to the test, so nothing is shown");
+      text.add("the requirement was never exercised, so nothing is shown");
     } else {
       Evaluation least = result.least().get();
       text.add("least margin: " + margin(least) + ", in evaluation " + least.number());
@@ -44,7 +43,7 @@ public final class HuntText {
     Reading reading = one.reading();
     String outcome = reading.outcome() == Verdict.Outcome.FAILED ? "failed" : "held";
     return reading.margin().isEmpty()
-        ? "none that can be measured (" + outcome + ")"
+        ? "none (" + outcome + ")"
         : Plain.distance(reading.margin().getAsDouble(), reading.unit()) + " (" + outcome + ")";
   }
 
@@ -73,7 +72,7 @@ public final class HuntText {
         one.space().at(one.point()),
         stem,
         "Least margin, " + one.space().name(),
-        "The run closest to failing that a search has found, with a margin of "
+        "The run closest to failing that the search found, with a margin of "
             + margin(one)
             + ": "
             + String.join("; ", values(one))

@@ -55,7 +55,7 @@ public record ScenarioCase(Path file, String name) {
     switch (verdict.outcome()) {
       case HELD -> {}
       case FAILED -> bad.add("failed: " + what);
-      case NOT_EXERCISED -> bad.add("never put to the test, so not shown: " + what);
+      case NOT_EXERCISED -> bad.add("never exercised, so not shown: " + what);
     }
   }
 

@@ -30,7 +30,7 @@ public final class ScenarioCases {
   public static List<ScenarioCase> in(Path folder) {
     if (!Files.isDirectory(folder)) {
       throw new IllegalArgumentException(
-          folder + " is no folder, seen from " + Path.of("").toAbsolutePath() + "; name one");
+          folder + " is not a folder, seen from " + Path.of("").toAbsolutePath() + "; name one");
     }
     try (Stream<Path> tree = Files.walk(folder)) {
       List<ScenarioCase> cases =
@@ -41,8 +41,7 @@ public final class ScenarioCases {
               .toList();
       if (cases.isEmpty()) {
         throw new IllegalArgumentException(
-            folder
-                + ": no scenario in this folder; it should hold files that end in .yaml or .yml");
+            folder + ": no scenario in this folder; scenario files end in .yaml or .yml");
       }
       return cases;
     } catch (IOException e) {

@@ -174,7 +174,7 @@ public sealed interface Action {
      */
     public SetClock {
       if (byMillis == 0) {
-        throw new IllegalArgumentException("a clock that is set by 0 ms is not set");
+        throw new IllegalArgumentException("a clock cannot be set by 0 ms");
       }
     }
 

@@ -81,7 +81,7 @@ final class AlwaysWatch implements RequirementWatch {
   public Verdict verdict(long endMillis) {
     if (steps == 0) {
       return verdicts.notExercised(
-          during == null ? "The run had no step." : "'" + during + "' never held in the run.");
+          during == null ? "The run had no steps." : "'" + during + "' never held in the run.");
     }
     OptionalDouble margin = numbers.value();
     if (margin.isPresent()) {

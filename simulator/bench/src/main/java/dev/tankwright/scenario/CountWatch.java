@@ -47,12 +47,12 @@ final class CountWatch implements RequirementWatch {
   @Override
   public Verdict verdict(long endMillis) {
     if (steps == 0) {
-      return verdicts.notExercised("The run had no step.");
+      return verdicts.notExercised("The run had no steps.");
     }
     long above = atLeast.isPresent() ? count - atLeast.getAsLong() : Long.MAX_VALUE;
     long below = atMost.isPresent() ? atMost.getAsLong() - count : Long.MAX_VALUE;
     OptionalDouble margin = OptionalDouble.of((double) Math.min(above, below));
-    String text = "It became true " + (count == 1 ? "once" : count + " times");
+    String text = "Became true " + (count == 1 ? "once" : count + " times");
     text += count == 0 ? "." : ", last at " + Plain.moment(last) + ".";
     if (below < 0) {
       return verdicts.failed(tooOften, margin, TIMES, text);

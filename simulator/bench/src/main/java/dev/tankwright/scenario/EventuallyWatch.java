@@ -53,7 +53,7 @@ final class EventuallyWatch implements RequirementWatch {
   @Override
   public Verdict verdict(long endMillis) {
     if (steps == 0) {
-      return verdicts.notExercised("The run had no step.");
+      return verdicts.notExercised("The run had no steps.");
     }
     if (!first.isTaken()) {
       return never(endMillis);
@@ -63,10 +63,10 @@ final class EventuallyWatch implements RequirementWatch {
   }
 
   private Verdict never(long endMillis) {
-    String text = "Never became true before the run ended at " + Plain.moment(endMillis);
+    String text = "Never became true; the run ended at " + Plain.moment(endMillis);
     long late = beforeMillis == ANY_TIME ? 0 : Math.max(0, endMillis - beforeMillis);
     if (late > 0) {
-      text += ", " + Plain.moment(late) + " too late by then";
+      text += ", " + Plain.moment(late) + " after the limit";
     }
     if (shortfall.value().isEmpty()) {
       return verdicts.inTime(false, endMillis, -late, text + ".");

@@ -92,14 +92,14 @@ final class StaysWatch implements RequirementWatch {
     }
     return verdicts.notExercised(
         triggers == 0
-            ? "Its trigger never came."
-            : "Its trigger came at "
+            ? "It was never triggered."
+            : "Triggered at "
                 + Plain.moment(oldestOpen)
                 + "; the run ended before the time was over.");
   }
 
   private Verdict failed() {
-    String text = "First violated " + firstBreach + "; shortest stay " + Plain.moment(shortest);
+    String text = "First violated " + firstBreach + "; shortest duration " + Plain.moment(shortest);
     text += " from " + Plain.moment(shortestAt) + " of " + Plain.duration(time) + ".";
     OptionalDouble distance = numbers.value();
     return distance.isPresent()
@@ -118,7 +118,7 @@ final class StaysWatch implements RequirementWatch {
     boolean ended = shortest != Long.MAX_VALUE;
     long stay = ended ? shortest : endMillis - oldestOpen;
     long from = ended ? shortestAt : oldestOpen;
-    String text = ended ? "Shortest stay " : "Still so at the run's end, after ";
+    String text = ended ? "Shortest duration " : "Still true at the end of the run, after ";
     text += Plain.moment(stay) + ", from " + Plain.moment(from) + ".";
     return verdicts.inTime(true, from, stay - time, text);
   }

@@ -118,8 +118,8 @@ final class UntilWatch implements RequirementWatch {
       return "'" + end + "' did not become true before the run ended.";
     }
     return empty == 0
-        ? "Its trigger never came."
-        : "'" + end + "' held already whenever it was triggered.";
+        ? "It was never triggered."
+        : "'" + end + "' already held whenever it was triggered.";
   }
 
   private Verdict failed(long endMillis) {

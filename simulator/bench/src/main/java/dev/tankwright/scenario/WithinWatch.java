@@ -76,16 +76,15 @@ final class WithinWatch implements RequirementWatch {
     }
     return verdicts.notExercised(
         open == 0
-            ? "Its trigger never came."
-            : "Its trigger came at "
+            ? "It was never triggered."
+            : "Triggered at "
                 + Plain.moment(oldestOpen)
                 + "; the run ended before the limit had passed.");
   }
 
   /** What never came is late by at least the time up to the last step. */
   private Verdict unanswered(long endMillis) {
-    String text =
-        "Triggered at " + Plain.moment(oldestOpen) + " and without reaction until the run";
+    String text = "Triggered at " + Plain.moment(oldestOpen) + " and without reaction when the run";
     text += " ended at " + Plain.moment(endMillis) + ".";
     return verdict(false, oldestOpen, limit - Math.max(slowest, lastStep - oldestOpen), text);
   }

@@ -93,7 +93,7 @@ public final class Bench {
   public Bench press(Command command) {
     if (command == Command.START || command == Command.NONE) {
       throw new IllegalArgumentException(
-          command + " cannot be pressed so; call start(...) with a programme or a recipe");
+          command + " cannot be pressed this way; call start(...) with a programme or a recipe");
     }
     return key(new Action.Press(command, null, FoilVerdict.NONE));
   }

@@ -28,7 +28,7 @@ final class Failure {
 
   AssertionError of(List<String> verdicts, Replays replays) {
     StringJoiner text = new StringJoiner(System.lineSeparator());
-    text.add("what is required of the whole timeline was not shown");
+    text.add("a requirement of the whole timeline was not shown");
     verdicts.forEach(verdict -> text.add("  " + verdict));
     lastValues(text, List.of(Signal.PHASE, Signal.FAULT, Signal.REFUSAL));
     timeLine(text);

@@ -51,7 +51,7 @@ final class LiveRun implements ActionSource, RunListener {
               + requirement.label().name()
               + "' is required "
               + Plain.moment(run.millis())
-              + " after the start; require before anything is done or waited for");
+              + " after the start; call require before the first action or wait");
     }
     required.add(requirement);
     judges.add(requirement);
@@ -79,7 +79,7 @@ final class LiveRun implements ActionSource, RunListener {
     }
     begun = true;
     if (run.millis() >= Scenario.LONGEST_MILLIS) {
-      throw new IllegalStateException("a timeline lasts 24 h at most; make it several");
+      throw new IllegalStateException("a timeline lasts 24 h at most; split it");
     }
     run.step();
   }

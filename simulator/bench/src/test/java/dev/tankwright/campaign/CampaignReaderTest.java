@@ -89,12 +89,13 @@ class CampaignReaderTest {
   void requirements() throws IOException {
     int own = SmallCampaign.CAMPAIGN.indexOf("requirements:");
     assertRefused(
-        SmallCampaign.CAMPAIGN.substring(0, own) + "inherit: none\n", "nothing is required");
+        SmallCampaign.CAMPAIGN.substring(0, own) + "inherit: none\n",
+        "the cases have no requirements");
     assertRefused(SmallCampaign.CAMPAIGN + "inherit: [No such thing]\n", "called 'No such thing'");
     assertRefused(
         SmallCampaign.CAMPAIGN.replace(
             "The solution stays cool", "No ultrasound under an open lid"),
-        "stands for something else already");
+        "is already in use");
   }
 
   private void assertRefused(String campaign, String why) throws IOException {

@@ -80,11 +80,11 @@ class ResultFileTest {
   @DisplayName("a head that is cut is no result file")
   void cutInHead() throws IOException {
     Files.write(file, Arrays.copyOf(whole, headLength() / 2));
-    assertRefused("no result file of a campaign, or its head is damaged");
+    assertRefused("not a campaign's result file, or its header is damaged");
     Files.write(file, new byte[0]);
-    assertRefused("no result file of a campaign, or its head is damaged");
+    assertRefused("not a campaign's result file, or its header is damaged");
     Files.writeString(file, "case,fault\n1,2\n");
-    assertRefused("no result file of a campaign, or its head is damaged");
+    assertRefused("not a campaign's result file, or its header is damaged");
   }
 
   private void assertRefused(String why) {
@@ -149,10 +149,10 @@ class ResultFileTest {
   void foreign() throws IOException, ScenarioException, PlanException {
     assertBegin(plan.about("1.0", Shard.WHOLE), false, "holds 54 results already");
     assertBegin(plan.about("1.1", Shard.WHOLE), true, "run by version 1.0, not by 1.1");
-    assertBegin(plan.about("1.0", new Shard(2, 3)), true, "it is share 1/1, not 2/3");
+    assertBegin(plan.about("1.0", new Shard(2, 3)), true, "it is shard 1/1, not 2/3");
     Path other = SmallCampaign.write(folder, SmallCampaign.CAMPAIGN.replace("seed: 9", "seed: 8"));
     Plan changed = new Plan(CampaignReader.read(other));
-    assertBegin(changed.about("1.0", Shard.WHOLE), true, "has changed in between");
+    assertBegin(changed.about("1.0", Shard.WHOLE), true, "has changed since");
     assertArrayEquals(whole, Files.readAllBytes(file), "nothing was touched");
   }
 

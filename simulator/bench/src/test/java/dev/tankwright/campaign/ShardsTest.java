@@ -35,7 +35,7 @@ class ShardsTest {
   }
 
   @Test
-  @DisplayName("shares joined in any order are the whole, to the byte")
+  @DisplayName("shards joined in any order are the whole, to the byte")
   void joined() throws IOException, ResultFileException {
     Path whole = SmallCampaign.leave(folder.resolve("whole"), plan, Shard.WHOLE, "1.0");
     CampaignResult result = Shards.join(List.of(three, one, two));
@@ -50,17 +50,17 @@ class ShardsTest {
   }
 
   @Test
-  @DisplayName("a share that is missing is named")
+  @DisplayName("a shard that is missing is named")
   void missing() {
-    assertRefused("1 of 3 shares are missing: 2/3", one, three);
+    assertRefused("1 of 3 shards are missing: 2/3", one, three);
   }
 
   @Test
-  @DisplayName("a share that is there twice is named with both places")
+  @DisplayName("a shard that is there twice is named with both places")
   void twice() throws IOException, ResultFileException {
     Path again = SmallCampaign.leave(folder.resolve("again"), plan, new Shard(2, 3), "1.0");
-    assertRefused(again + " holds share 2/3, and so does " + two, one, two, again, three);
-    assertRefused("holds share 1/3, and so does", one, one, two, three);
+    assertRefused(again + " holds shard 2/3, and so does " + two, one, two, again, three);
+    assertRefused("holds shard 1/3, and so does", one, one, two, three);
   }
 
   @Test
@@ -70,20 +70,20 @@ class ShardsTest {
   }
 
   @Test
-  @DisplayName("a share of another version, campaign or division is named with what differs")
+  @DisplayName("a shard of another version, campaign or division is named with what differs")
   void foreign() throws IOException, ScenarioException, PlanException, ResultFileException {
     Path newer = SmallCampaign.leave(folder.resolve("newer"), plan, new Shard(2, 3), "2.0");
     assertRefused("was run by version 2.0, not by 1.0", one, newer, three);
     Path half = SmallCampaign.leave(folder.resolve("half"), plan, new Shard(2, 2), "1.0");
-    assertRefused("it is share 2/2, not 1/3", one, half);
+    assertRefused("it is shard 2/2, not 1/3", one, half);
     Path file = SmallCampaign.write(folder, SmallCampaign.CAMPAIGN.replace("seed: 9", "seed: 8"));
     Plan other = new Plan(CampaignReader.read(file));
     Path changed = SmallCampaign.leave(folder.resolve("changed"), other, new Shard(2, 3), "1.0");
-    assertRefused("has changed in between", one, changed, three);
+    assertRefused("has changed since", one, changed, three);
   }
 
   @Test
-  @DisplayName("a share that is cut in half or has fewer cases is named with the way on")
+  @DisplayName("a shard that is cut in half or has fewer cases is named with the way on")
   void incomplete() throws IOException {
     Path file = two.resolve(ResultFile.NAME);
     byte[] bytes = Files.readAllBytes(file);
@@ -91,7 +91,7 @@ class ShardsTest {
     assertRefused("was cut short in line", one, two, three);
     String text = new String(bytes, StandardCharsets.UTF_8);
     Files.writeString(file, text.substring(0, text.lastIndexOf('\n', text.length() - 2) + 1));
-    assertRefused("holds 17 of the 18 cases of share 2/3; go on", one, two, three);
+    assertRefused("holds 17 of the 18 cases of shard 2/3; resume", one, two, three);
     Files.writeString(file, text.replace("case\t1\t", "case\t4\t"));
     assertRefused("is damaged in line", one, two, three);
   }
@@ -103,7 +103,7 @@ class ShardsTest {
   }
 
   @Test
-  @DisplayName("every case belongs to exactly one share, whatever their number")
+  @DisplayName("every case belongs to exactly one shard, whatever their number")
   void partition() {
     for (int count = 1; count <= 17; count++) {
       for (int cases : List.of(0, 1, 16, 17, 54)) {
@@ -111,7 +111,7 @@ class ShardsTest {
         for (int index = 1; index <= count; index++) {
           sum += new Shard(index, count).sizeOf(cases);
         }
-        assertEquals(cases, sum, count + " shares");
+        assertEquals(cases, sum, count + " shards");
       }
       int of = count;
       for (int number = 0; number < 40; number++) {
@@ -124,7 +124,7 @@ class ShardsTest {
   }
 
   @Test
-  @DisplayName("what names no share is none")
+  @DisplayName("what names no shard is none")
   void texts() {
     assertEquals(Optional.of(new Shard(3, 16)), Shard.parse("3/16"));
     for (String text : List.of("0/4", "5/4", "3", "3/", "/4", "a/b", "1/0", "-1/4", "1/9999999")) {

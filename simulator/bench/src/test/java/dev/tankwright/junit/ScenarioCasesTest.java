@@ -63,7 +63,7 @@ class ScenarioCasesTest {
   @DisplayName("a requirement that was never put to the test fails")
   void vacuous() throws IOException {
     scenario("a.yaml", "within: 1 s\n    after: lid-open\n    holds: not heater");
-    assertTrue(failure().contains("never put to the test, so not shown: The one"));
+    assertTrue(failure().contains("never exercised, so not shown: The one"));
   }
 
   @Test

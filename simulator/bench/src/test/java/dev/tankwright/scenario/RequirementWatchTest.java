@@ -142,7 +142,7 @@ class RequirementWatchTest {
     run(never, Signal.PHASE, 0);
     assertVerdict(never.verdict(100), Verdict.Outcome.FAILED, 100, -0.05, "s");
     assertEquals(
-        "Never became true before the run ended at 0.1 s, 0.05 s too late by then.",
+        "Never became true; the run ended at 0.1 s, 0.05 s after the limit.",
         never.verdict(100).detail());
   }
 
@@ -172,7 +172,7 @@ class RequirementWatchTest {
     verdict = failed.verdict(100);
     assertVerdict(verdict, Verdict.Outcome.FAILED, 50, -2, "K");
     assertEquals(
-        "Never became true before the run ended at 0.1 s; closest at 0.05 s:"
+        "Never became true; the run ended at 0.1 s; closest at 0.05 s:"
             + " liquid-temperature 38 °C, short by 2 K.",
         verdict.detail());
   }
@@ -232,8 +232,7 @@ class RequirementWatchTest {
     assertVerdict(watch.verdict(80), Verdict.Outcome.FAILED, 20, -30, "ms");
     Verdict verdict = watch.verdict(50);
     assertEquals(
-        "Triggered at 0.02 s and without reaction until the run ended at 0.05 s.",
-        verdict.detail());
+        "Triggered at 0.02 s and without reaction when the run ended at 0.05 s.", verdict.detail());
   }
 
   @Test
@@ -243,7 +242,7 @@ class RequirementWatchTest {
     Verdict verdict = watch.verdict(40);
     assertUnmeasured(verdict, Verdict.Outcome.NOT_EXERCISED);
     assertEquals(
-        "Its trigger came at 0.01 s; the run ended before the limit had passed.", verdict.detail());
+        "Triggered at 0.01 s; the run ended before the limit had passed.", verdict.detail());
     runPairs(watch, "ou");
     assertVerdict(watch.verdict(50), Verdict.Outcome.FAILED, 10, 0, "ms");
   }
@@ -255,7 +254,7 @@ class RequirementWatchTest {
     Verdict verdict = watch.verdict(20);
     assertUnmeasured(verdict, Verdict.Outcome.NOT_EXERCISED);
     assertEquals(OptionalLong.empty(), verdict.momentMillis());
-    assertEquals("Its trigger never came.", verdict.detail());
+    assertEquals("It was never triggered.", verdict.detail());
   }
 
   @Test

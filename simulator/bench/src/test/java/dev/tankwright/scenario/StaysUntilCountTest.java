@@ -57,7 +57,7 @@ class StaysUntilCountTest {
     Verdict verdict = run(silentFor(20), "u-lll-u-l----uu");
     assertVerdict(verdict, Verdict.Outcome.HELD, 0.02, "s");
     assertEquals("stays not ultrasound for 20 ms after lid-open", verdict.statement());
-    assertEquals("Shortest stay 0.04 s, from 0.02 s.", verdict.detail());
+    assertEquals("Shortest duration 0.04 s, from 0.02 s.", verdict.detail());
     assertVerdict(run(silentFor(40), "u-lll-u-l----uu"), Verdict.Outcome.HELD, 0, "s");
   }
 
@@ -67,7 +67,7 @@ class StaysUntilCountTest {
     assertVerdict(verdict, Verdict.Outcome.FAILED, -0.01, "s");
     assertEquals(OptionalLong.of(60), verdict.momentMillis());
     assertEquals(
-        "First violated at 0.06 s: ultrasound; shortest stay 0.04 s from 0.02 s of 50 ms.",
+        "First violated at 0.06 s: ultrasound; shortest duration 0.04 s from 0.02 s of 50 ms.",
         verdict.detail());
     assertVerdict(run(silentFor(50), "b"), Verdict.Outcome.FAILED, -0.05, "s");
   }
@@ -84,10 +84,9 @@ class StaysUntilCountTest {
 
   @Test
   void staysIsNotExercisedByAWindowCutShort() {
-    assertNotExercised(run(silentFor(30), "u-u"), "Its trigger never came.");
+    assertNotExercised(run(silentFor(30), "u-u"), "It was never triggered.");
     assertNotExercised(
-        run(silentFor(30), "u-l-"),
-        "Its trigger came at 0.02 s; the run ended before the time was over.");
+        run(silentFor(30), "u-l-"), "Triggered at 0.02 s; the run ended before the time was over.");
   }
 
   @Test
@@ -152,13 +151,13 @@ class StaysUntilCountTest {
 
   @Test
   void untilIsNotExercisedWhereNothingWasAskedOrTheEndNeverCame() {
-    assertNotExercised(run(silentUntilClosed(true), "u--"), "Its trigger never came.");
+    assertNotExercised(run(silentUntilClosed(true), "u--"), "It was never triggered.");
     assertNotExercised(
         run(silentUntilClosed(true), "-lll"),
         "'not lid-open' did not become true before the run ended.");
     assertNotExercised(
         run(silentUntilClosed(false), "-l"),
-        "'not lid-open' held already whenever it was triggered.");
+        "'not lid-open' already held whenever it was triggered.");
   }
 
   private static Requirement count(long atLeast, long atMost) {
@@ -171,7 +170,7 @@ class StaysUntilCountTest {
     Verdict verdict = run(count(1, 5), "uu-u--u");
     assertVerdict(verdict, Verdict.Outcome.HELD, 2, "times");
     assertEquals("count ultrasound: at least 1, at most 5", verdict.statement());
-    assertEquals("It became true 3 times, last at 0.06 s.", verdict.detail());
+    assertEquals("Became true 3 times, last at 0.06 s.", verdict.detail());
     assertVerdict(run(count(3, 9), "uu-u--u"), Verdict.Outcome.HELD, 0, "times");
   }
 

@@ -29,19 +29,20 @@ final class BrokerOptions {
 
   @CommandLine.Option(
       names = "--plain-text",
-      description = "Allow a connection without encryption to another machine.")
+      description = "Allow an unencrypted connection to another machine.")
   private boolean plainText;
 
   @CommandLine.Option(
       names = "--broker-ca",
       paramLabel = "FILE",
-      description = "Certificates (PEM) of the only authorities to trust for mqtts.")
+      description =
+          "Certificates (PEM) of the certificate authorities to trust for mqtts, and no others.")
   private Path authorities;
 
   @CommandLine.Option(
       names = "--client-cert",
       paramLabel = "FILE",
-      description = "Certificate (PEM) to show to the broker.")
+      description = "Client certificate (PEM) for the broker.")
   private Path certificate;
 
   @CommandLine.Option(
@@ -59,7 +60,7 @@ final class BrokerOptions {
   @CommandLine.Option(
       names = "--password-file",
       paramLabel = "FILE",
-      description = "File with the password on its first line, closed to others.")
+      description = "File with the password on its first line, readable by its owner only.")
   private Path passwordFile;
 
   @CommandLine.Option(
@@ -104,7 +105,7 @@ final class BrokerOptions {
       String option, String name, Path file, String password) throws IOException {
     if (name == null) {
       if (file != null) {
-        throw new IllegalArgumentException("a password file is given and no " + option);
+        throw new IllegalArgumentException("a password file is given without " + option);
       }
       return Optional.empty();
     }

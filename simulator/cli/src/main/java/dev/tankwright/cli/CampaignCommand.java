@@ -25,11 +25,11 @@ import picocli.CommandLine;
     versionProvider = Version.class,
     footer = {
       "",
-      "DIR holds results.tsv, to which every finished case is added at once, and in "
-          + "the end matrix.csv, cases.csv, junit.xml, report.html, summary.html and "
-          + "SHA256SUMS, and in worst the worst cases run again. Ctrl-C stops between two "
-          + "cases with exit code 130; --resume goes on, whatever ended the run before. "
-          + "The results are the same whatever the number of threads and shares.",
+      "Each finished case is appended to results.tsv in DIR at once; at the end come "
+          + "matrix.csv, cases.csv, junit.xml, report.html, summary.html, SHA256SUMS and, "
+          + "in the folder worst, the worst cases run again. Ctrl-C stops between two "
+          + "cases with exit code 130; --resume continues, whatever ended the run before. "
+          + "Threads and shards do not change the results.",
       "A simulation is evidence about logic, not a certificate."
     })
 final class CampaignCommand implements Callable<Integer> {
@@ -37,43 +37,43 @@ final class CampaignCommand implements Callable<Integer> {
 
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
-  @CommandLine.Parameters(paramLabel = "FILE", description = "The campaign's file.")
+  @CommandLine.Parameters(paramLabel = "FILE", description = "Campaign file.")
   private Path file;
 
   @CommandLine.Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "Folder for the results; without it they are only printed.")
+      description = "Folder for the results. Default: print only.")
   private Path out;
 
   @CommandLine.Option(
       names = "--threads",
       paramLabel = "N",
-      description = "How many cases at a time. Default: as many as there are processors.")
+      description = "Cases run in parallel. Default: the number of processors.")
   private Integer threads;
 
   @CommandLine.Option(
       names = "--shard",
       paramLabel = "I/N",
       description =
-          "Run only the I-th of N shares, 1/N to N/N; 'tankwright merge' joins them. Default: all.")
+          "Run only the I-th of N shards, 1/N to N/N; 'tankwright merge' joins them. Default: all.")
   private String shard;
 
   @CommandLine.Option(
       names = "--resume",
-      description = "Go on with what is in DIR already; begin when there is nothing.")
+      description = "Resume the campaign in DIR; start it if there is none.")
   private boolean resume;
 
   @CommandLine.Option(
       names = "--replay",
       paramLabel = "NUMBER",
       description =
-          "Run nothing; write the case of that number as a scenario file into DIR, or here.")
+          "Only write the case of that number as a scenario file to DIR or the current folder.")
   private Integer replay;
 
   @CommandLine.Option(
       names = "--quiet",
-      description = "Print nothing but errors, and the result when something failed.")
+      description = "Print only errors, and the result if something failed.")
   private boolean quiet;
 
   /** Measures by the machine's own clock. */
@@ -91,7 +91,7 @@ final class CampaignCommand implements Callable<Integer> {
     Shard share = share();
     int workers = Objects.requireNonNullElse(threads, Runtime.getRuntime().availableProcessors());
     require(workers >= 1, "--threads is " + threads + "; it must be at least 1");
-    require(out != null || !resume, "--resume needs --out and the folder to go on with");
+    require(out != null || !resume, "--resume needs --out with the folder to resume");
     Plan plan;
     try {
       Warnings warnings = new Warnings();
@@ -129,7 +129,7 @@ final class CampaignCommand implements Callable<Integer> {
                 new BadInputException(
                     "tankwright: --shard is '"
                         + shard
-                        + "'; it must be a share and their number, from 1/N to N/N, as in 3/16"));
+                        + "'; give shard and number of shards, from 1/N to N/N, as in 3/16"));
   }
 
   private int replay(Plan plan) throws BadInputException {

@@ -22,7 +22,7 @@ import java.util.Optional;
 import java.util.function.LongSupplier;
 import picocli.CommandLine;
 
-/** One campaign from the first case to the files it leaves, with what a person sees meanwhile. */
+/** One campaign from the first case to the files it leaves, with its progress on the console. */
 final class CampaignSession {
   private final PrintWriter print;
   private final PrintWriter err;
@@ -47,7 +47,7 @@ final class CampaignSession {
   }
 
   /**
-   * Runs a share.
+   * Runs a shard.
    *
    * @param out folder for the results; {@code null} for none
    * @return the exit code
@@ -81,13 +81,13 @@ final class CampaignSession {
               + out
               + " cannot be written ("
               + e
-              + "); what is finished is kept, so make room or give the right to write, and go on"
+              + "); finished cases are kept: free some space or grant write access, and continue"
               + " with --resume",
           e);
     }
   }
 
-  /** Runs what is open; tells whether a signal has stopped it. */
+  /** Runs the cases that are left; true if a signal has stopped it. */
   private boolean run(ResultStore store, Shard shard, int threads, List<CaseResult> all)
       throws IOException {
     CampaignRun run = new CampaignRun(plan, threads);
@@ -140,8 +140,8 @@ final class CampaignSession {
             + " of "
             + result.about().shard().sizeOf(plan.cases())
             + (out == null
-                ? " were run, and nothing is kept without --out"
-                : " are kept in " + out + "; go on with --resume"));
+                ? " were run; without --out nothing is kept"
+                : " are kept in " + out + "; continue with --resume"));
     return ExitCode.STOPPED;
   }
 }

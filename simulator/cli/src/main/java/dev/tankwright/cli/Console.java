@@ -7,10 +7,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import picocli.CommandLine;
 
-/**
- * What a run shows while it goes on and when it is over. Colour and progress are for a terminal
- * only.
- */
+/** The console output of a run, during and after it. Colour and progress are for terminals only. */
 final class Console {
   private final PrintWriter out;
   private final PrintWriter err;
@@ -30,7 +27,7 @@ final class Console {
     return progress;
   }
 
-  /** Says something beside the results, unless it is empty or everything is to be quiet. */
+  /** Prints a remark beside the results, unless it is empty or output is quiet. */
   void remark(String text) {
     if (!quiet && !text.isEmpty()) {
       err.println("tankwright: " + text);
@@ -38,9 +35,7 @@ final class Console {
     }
   }
 
-  /**
-   * Shows the verdicts: all of them, or when quiet only those of a run in which something is wrong.
-   */
+  /** Shows the verdicts; when quiet, only those of a run in which a requirement did not hold. */
   void show(RunResult run, EventsSeen seen, List<String> notDone) {
     progress.clear();
     if (!quiet || !run.allHeld()) {
@@ -48,7 +43,7 @@ final class Console {
       out.println(ConsoleSummary.of(run, seen, colour));
     }
     for (String entry : notDone) {
-      err.println(run.about().file() + ": never done, the run ended before: " + entry);
+      err.println(run.about().file() + ": never done, the run ended earlier: " + entry);
     }
     if (!seen.complete()) {
       err.println("tankwright: events not delivered: " + seen.failure());

@@ -15,13 +15,13 @@ import picocli.CommandLine;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     synopsisSubcommandLabel = "COMMAND",
-    footer = {"", "All of them only read, and may be used while a recorder is at work."})
+    footer = {"", "These commands only read, and may run beside a recorder."})
 final class CyclesCommand implements Runnable {
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
   @Override
   public void run() {
     throw new CommandLine.ParameterException(
-        spec.commandLine(), "say what to do: list, show, verify or export");
+        spec.commandLine(), "name a command: list, show, verify or export");
   }
 }

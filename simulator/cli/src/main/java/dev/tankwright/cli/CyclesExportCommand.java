@@ -14,8 +14,7 @@ import picocli.CommandLine;
 /** Writes what is stored for other programs. */
 @CommandLine.Command(
     name = "export",
-    description =
-        "Write events, or the records of cycles, as CSV or as one JSON document per line.",
+    description = "Write events or cycle records as CSV or as one JSON document per line.",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class)
 final class CyclesExportCommand extends RecordsCommand {
@@ -33,7 +32,7 @@ final class CyclesExportCommand extends RecordsCommand {
 
   @CommandLine.Parameters(
       paramLabel = "WHAT",
-      description = "${COMPLETION-CANDIDATES}: every stored event, or one line for each cycle.")
+      description = "${COMPLETION-CANDIDATES}: every stored event, or one line per cycle.")
   private What what;
 
   @CommandLine.Option(
@@ -41,14 +40,14 @@ final class CyclesExportCommand extends RecordsCommand {
       paramLabel = "FORM",
       defaultValue = "csv",
       description =
-          "${COMPLETION-CANDIDATES}: CSV by RFC 4180, or JSON as it was received, one document per"
-              + " line; csv unless given.")
+          "${COMPLETION-CANDIDATES}: CSV (RFC 4180), or JSON as received, one document per line."
+              + " Default: ${DEFAULT-VALUE}.")
   private Form form;
 
   @CommandLine.Option(
       names = "--out",
       paramLabel = "FILE",
-      description = "The file to write; standard output unless given.")
+      description = "The file to write. Default: standard output.")
   private Path file;
 
   @Override

@@ -18,7 +18,7 @@ final class CyclesListCommand extends RecordsCommand {
   int read(Records records) throws StoreException {
     List<CycleRow> cycles = records.cycles(device());
     if (cycles.isEmpty()) {
-      out().println("No cycle is recorded.");
+      out().println("No cycles are recorded.");
     } else {
       out().print(CycleText.table(cycles));
     }

@@ -22,7 +22,7 @@ final class CyclesShowCommand extends RecordsCommand {
 
   @CommandLine.Parameters(
       paramLabel = "CYCLE",
-      description = "Its number, as 1 or cycle/0001; with --device where several devices have it.")
+      description = "Its number, as 1 or cycle/0001; add --device if several devices have it.")
   private String wanted;
 
   @Override
@@ -40,7 +40,7 @@ final class CyclesShowCommand extends RecordsCommand {
     Matcher number = CYCLE.matcher(wanted);
     if (!number.matches()) {
       throw new BadInputException(
-          "tankwright: '" + wanted + "' is no cycle; give its number, as 1 or cycle/0001");
+          "tankwright: '" + wanted + "' is not a cycle; give its number, as 1 or cycle/0001");
     }
     long cycle = Long.parseLong(number.group(1));
     List<CycleRow> found =
@@ -49,12 +49,12 @@ final class CyclesShowCommand extends RecordsCommand {
       throw new BadInputException(
           "tankwright: no cycle "
               + cycle
-              + " is recorded; 'tankwright cycles list' says which there are");
+              + " is recorded; 'tankwright cycles list' lists those that are");
     }
     if (found.size() > 1) {
       String devices = String.join(", ", found.stream().map(CycleRow::device).toList());
       throw new BadInputException(
-          "tankwright: several devices have a cycle %d: %s; give one by --device"
+          "tankwright: several devices have a cycle %d: %s; choose one with --device"
               .formatted(cycle, devices));
     }
     return found.get(0);

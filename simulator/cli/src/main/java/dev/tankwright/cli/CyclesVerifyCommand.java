@@ -7,17 +7,16 @@ import java.io.IOException;
 import java.util.List;
 import picocli.CommandLine;
 
-/** Verifies what is stored. */
+/** Verifies the stored events. */
 @CommandLine.Command(
     name = "verify",
-    description = "Walk through the chain of every device and hold every row to its event's text.",
+    description = "Verify the chain of every device, and every row against its event's text.",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     footer = {
       "",
-      "Exit code 1 says that something is wrong; every finding is named. A chain "
-          + "shows that somebody has been at the events. Whoever can write all of them "
-          + "anew can make one that holds."
+      "Exit code 1 if there are findings; each is listed. The chain reveals altered "
+          + "events, but not someone who can rewrite all of them."
     })
 final class CyclesVerifyCommand extends RecordsCommand {
   @Override
@@ -29,10 +28,10 @@ final class CyclesVerifyCommand extends RecordsCommand {
     }
     long aside = records.aside();
     if (aside > 0) {
-      out().println(aside + " messages lie aside: see the table 'aside' for the reasons.");
+      out().println(aside + " messages were set aside: see the table 'aside' for the reasons.");
     }
     if (devices.isEmpty()) {
-      out().println("Nothing is recorded.");
+      out().println("No events are recorded.");
     }
     return whole ? ExitCode.HELD : ExitCode.FAILED;
   }
@@ -42,12 +41,12 @@ final class CyclesVerifyCommand extends RecordsCommand {
     List<Finding> findings = result.findings();
     out()
         .printf(
-            "%s: events %d to %d, %d there: %s%n",
+            "%s: events %d to %d, %d stored: %s%n",
             device,
             result.first(),
             result.last(),
             result.events(),
-            findings.isEmpty() ? "whole" : findings.size() + " findings");
+            findings.isEmpty() ? "complete and unaltered" : findings.size() + " findings");
     for (Finding finding : findings) {
       out().println("  " + finding.kind() + ": " + finding.text());
     }

@@ -20,21 +20,20 @@ final class DatabaseOptions {
       names = "--db",
       required = true,
       paramLabel = "FILE|URL",
-      description =
-          "The database: a file of SQLite, or a server as jdbc:postgresql://host/database.")
+      description = "The database: an SQLite file, or a server as jdbc:postgresql://host/database.")
   private String database;
 
   @CommandLine.Option(
       names = "--db-user",
       paramLabel = "NAME",
       description =
-          "User name at the server; its password comes from a file or from " + PASSWORD + ".")
+          "User name on the server; its password comes from a file or from " + PASSWORD + ".")
   private String user;
 
   @CommandLine.Option(
       names = "--db-password-file",
       paramLabel = "FILE",
-      description = "File with that password on its first line, closed to others.")
+      description = "File with the password on its first line, readable by its owner only.")
   private Path passwordFile;
 
   /** The named database; nothing is opened yet. */
@@ -46,11 +45,12 @@ final class DatabaseOptions {
       }
       if (user != null || passwordFile != null) {
         throw new IllegalArgumentException(
-            "a user is given, and a file of SQLite has none; give jdbc:postgresql://host/database");
+            "a user is given, but an SQLite file has no users; give"
+                + " jdbc:postgresql://host/database");
       }
       return new SqliteDatabase(Path.of(database));
     } catch (InvalidPathException e) {
-      throw new BadInputException("tankwright: --db: this is no path of a file");
+      throw new BadInputException("tankwright: --db: this is not a file path");
     } catch (IllegalArgumentException | IOException e) {
       throw new BadInputException("tankwright: --db: " + e.getMessage());
     }
@@ -59,7 +59,7 @@ final class DatabaseOptions {
   private Optional<Credentials> credentials(String password) throws IOException {
     if (user == null) {
       if (passwordFile != null) {
-        throw new IllegalArgumentException("a password file is given and no --db-user");
+        throw new IllegalArgumentException("a password file is given without --db-user");
       }
       return Optional.empty();
     }

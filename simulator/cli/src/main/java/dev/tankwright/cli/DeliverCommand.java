@@ -20,10 +20,10 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 
-/** Sends what an outbox still owes, as its device does when it is switched on again. */
+/** Sends the pending events of an outbox, as its device does when it is switched on again. */
 @CommandLine.Command(
     name = "deliver",
-    description = "Send what an outbox still owes, and say what was acknowledged.",
+    description = "Send the pending events of an outbox, and say how many were acknowledged.",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class)
 final class DeliverCommand implements Callable<Integer> {
@@ -44,13 +44,13 @@ final class DeliverCommand implements Callable<Integer> {
       names = "--within",
       paramLabel = "SECONDS",
       defaultValue = "60",
-      description = "Give up after so long; 60 unless given.")
+      description = "Time-out. Default: ${DEFAULT-VALUE}.")
   private int seconds;
 
   @Override
   public Integer call() throws BadInputException {
     if (broker.broker() == null || broker.broker().equals("none")) {
-      throw new BadInputException("tankwright: --broker: say where to deliver, as mqtts://host");
+      throw new BadInputException("tankwright: --broker: name the broker, as mqtts://host");
     }
     BrokerAccess access = broker.places(System.getenv()).publisher();
     try (Outboxes temporary = Outboxes.open(null);
@@ -62,21 +62,21 @@ final class DeliverCommand implements Callable<Integer> {
   private int deliver(Outbox outbox, BrokerAccess access) throws BadInputException {
     OutboxHealth health = outbox.health();
     PrintWriter out = spec.commandLine().getOut();
-    long owed = health.committed() - health.acknowledged();
-    if (owed == 0) {
-      out.printf("%s owes nothing; it has %d events.%n", file, health.committed());
+    long pending = health.committed() - health.acknowledged();
+    if (pending == 0) {
+      out.printf("%s has no pending events; all %d are acknowledged.%n", file, health.committed());
       return ExitCode.HELD;
     }
     PublisherConfig config = PublisherConfig.forDevice(access, device(outbox), outbox.session());
     Timing timing = new Timing(System::nanoTime, new SecureRandom());
     EventPublisher publisher = MqttEventPublisher.start(config, timing, outbox);
     PublishReport report = publisher.close(Duration.ofSeconds(seconds));
-    out.printf("%d of %d owed events were acknowledged.%n", report.acknowledged(), owed);
+    out.printf("%d of %d pending events were acknowledged.%n", report.acknowledged(), pending);
     if (report.undelivered().isEmpty()) {
       return ExitCode.HELD;
     }
     spec.commandLine().getErr().println("tankwright: " + report.lastError());
-    return ExitCode.SURROUNDINGS;
+    return ExitCode.ENVIRONMENT;
   }
 
   private String device(Outbox outbox) throws BadInputException {
@@ -87,7 +87,7 @@ final class DeliverCommand implements Callable<Integer> {
         return source.substring(SOURCE.length());
       }
       throw new BadInputException(
-          "tankwright: --outbox: the events of %s are of %s, which is no device of ours; sources begin with %s"
+          "tankwright: --outbox: the events in %s come from %s, which is not a Tankwright device; sources start with %s"
               .formatted(file, source, SOURCE));
     } catch (OutboxException | NotAnEventException e) {
       throw new BadInputException("tankwright: --outbox: " + file + ": " + e.getMessage());

@@ -50,7 +50,7 @@ final class Deliveries implements AutoCloseable {
     if (outbox != null) {
       throw new BadInputException(
           "tankwright: --outbox: with --broker none nothing is sent, so nothing is kept; name a"
-              + " broker, or leave --outbox out");
+              + " broker, or omit --outbox");
     }
     return new Deliveries(null, null, null);
   }
@@ -60,7 +60,7 @@ final class Deliveries implements AutoCloseable {
    *
    * @param delivery takes its events
    * @param memory what the device's host knows from earlier runs in the same outbox
-   * @param remark what a person should know of that, or empty
+   * @param remark what to tell the user about that, or empty
    */
   record Begun(RunDelivery delivery, HostMemory memory, String remark) {}
 
@@ -93,11 +93,13 @@ final class Deliveries implements AutoCloseable {
     if (health.committed() == 0) {
       return "";
     }
-    long owed = health.committed() - health.acknowledged();
-    return "the outbox goes on after event %d%s"
+    long pending = health.committed() - health.acknowledged();
+    return "the outbox continues after event %d%s"
         .formatted(
             memory.link().sequence(),
-            owed == 0 ? "" : "; %d events of earlier runs are owed and go first".formatted(owed));
+            pending == 0
+                ? ""
+                : "; %d pending events of earlier runs are sent first".formatted(pending));
   }
 
   /** How the broker is called in reports. */

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.LongSupplier;
 
-/** Tells how far an exploration has come, in one line of a terminal. Any thread. */
+/** Shows the progress of an exploration in one line of a terminal. Any thread. */
 final class ExplorationProgress implements ProgressListener {
   private static final long NANOS_PER_SECOND = 1_000_000_000L;
   private static final long BETWEEN = NANOS_PER_SECOND / 4;
@@ -82,7 +82,7 @@ final class ExplorationProgress implements ProgressListener {
     int looked = underWay.values().stream().mapToInt(Seen::looked).sum();
     int reached = underWay.values().stream().mapToInt(Seen::reached).sum();
     String known = String.format(Locale.ROOT, "%,d of %,d known states", looked, reached);
-    return "explore: " + done + " of " + all + " sets done; looked at " + known;
+    return "explore: " + done + " of " + all + " sets done; visited " + known;
   }
 
   /** How far a set has come. */

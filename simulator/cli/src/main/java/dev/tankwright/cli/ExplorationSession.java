@@ -25,7 +25,7 @@ final class ExplorationSession implements AutoCloseable {
   /**
    * Makes a session.
    *
-   * @param proven where proven sets are put down, closed with the session; {@code null} for nowhere
+   * @param proven where proven sets are recorded, closed with the session; {@code null} for nowhere
    * @param nanoseconds a clock, ns
    */
   ExplorationSession(

@@ -5,7 +5,7 @@ import dev.tankwright.explore.Violation;
 import java.util.List;
 import java.util.Locale;
 
-/** What an exploration has found, in lines. */
+/** The console output of an exploration. */
 final class ExplorationText {
   private ExplorationText() {}
 
@@ -55,15 +55,15 @@ final class ExplorationText {
 
   /** A set that was proven before. */
   static String known(SetResult result) {
-    return row(result, "no rule broken, proven before");
+    return row(result, "no violation, proven earlier");
   }
 
   /** A set that was explored now. */
   static String set(SetResult result) {
     String outcome =
         !result.violations().isEmpty()
-            ? "BROKEN"
-            : result.complete() ? "no rule broken" : "GIVEN UP at the limit";
+            ? "VIOLATED"
+            : result.complete() ? "no violation" : "STOPPED at the limit";
     StringBuilder text = new StringBuilder(row(result, outcome));
     for (Violation violation : result.violations()) {
       String line =
@@ -77,7 +77,7 @@ final class ExplorationText {
       text.append(System.lineSeparator());
     }
     if (!result.complete()) {
-      text.append("  words with most values: ").append(result.growth());
+      text.append("  state words with most values: ").append(result.growth());
       text.append(System.lineSeparator());
     }
     return text.toString();
@@ -87,11 +87,11 @@ final class ExplorationText {
     long broken = results.stream().filter(r -> !r.violations().isEmpty()).count();
     long open = results.stream().filter(r -> !r.complete()).count();
     if (broken > 0) {
-      return broken + " of " + results.size() + " sets break a rule" + System.lineSeparator();
+      return broken + " of " + results.size() + " sets violate a rule" + System.lineSeparator();
     }
     return (open > 0
-            ? "NOT PROVEN: " + open + " of " + results.size() + " sets were given up at the limit"
-            : "Every reachable state was visited; no rule is broken")
+            ? "NOT PROVEN: " + open + " of " + results.size() + " sets were stopped at the limit"
+            : "Every reachable state was visited; no rule is violated")
         + System.lineSeparator();
   }
 

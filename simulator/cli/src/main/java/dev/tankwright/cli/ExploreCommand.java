@@ -17,21 +17,22 @@ import java.util.concurrent.Callable;
 import java.util.function.LongSupplier;
 import picocli.CommandLine;
 
-/** Explores every state of the controller and looks for a broken rule. */
+/** Explores every state of the controller and looks for a violated rule. */
 @CommandLine.Command(
     name = "explore",
     description =
-        "Visit every state that the controller can reach, with no faulty part, each one alone and"
-            + " each two together, and look for a broken rule.",
+        "Visit every state that the controller can reach, without faulty parts, with each single"
+            + " one and with each pair, and look for a violated rule.",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     footer = {
       "",
-      "Times are shortened to a few scans with their order kept; temperatures are a "
-          + "few classes around the controller's limits. Each broken rule is written as a "
+      "Times are shortened to a few scans, in the same order; temperatures are a few "
+          + "classes around the controller's limits. Each violated rule is written as a "
           + "scenario file that 'tankwright run' replays. Exit code 1 also when a set was "
-          + "given up at --limit: nothing is proven then.",
-      "A proof about logic is no certificate, and says nothing of real times and real parts."
+          + "stopped at --limit: nothing is proven then.",
+      "A proof about logic is not a certificate, and says nothing about real times and real "
+          + "parts."
     })
 final class ExploreCommand implements Callable<Integer> {
   private final LongSupplier nanoseconds;
@@ -42,7 +43,7 @@ final class ExploreCommand implements Callable<Integer> {
       names = "--profile",
       paramLabel = "FILE",
       description =
-          "The controller's limits, with the keys that stand under 'controller:' in a scenario."
+          "The controller's parameters, with the keys of 'controller:' in a scenario."
               + " Default: the six-litre bench bath.")
   private Path profile;
 
@@ -51,7 +52,7 @@ final class ExploreCommand implements Callable<Integer> {
       paramLabel = "DIR",
       defaultValue = "broken-rules",
       description =
-          "Folder for the scenario files of broken rules; made only when there are any. Default:"
+          "Folder for the scenario files of violated rules; created only if there are any. Default:"
               + " ${DEFAULT-VALUE}.")
   private Path out;
 
@@ -59,28 +60,29 @@ final class ExploreCommand implements Callable<Integer> {
       names = "--limit",
       paramLabel = "N",
       defaultValue = "20000000",
-      description = "Give a set up at so many states. Default: ${DEFAULT-VALUE}.")
+      description = "Stop a set after N states. Default: ${DEFAULT-VALUE}.")
   private int limit;
 
   @CommandLine.Option(
       names = "--threads",
       paramLabel = "N",
       defaultValue = "2",
-      description = "How many sets at a time. The result is the same. Default: ${DEFAULT-VALUE}.")
+      description =
+          "Sets explored in parallel; does not change the result. Default: ${DEFAULT-VALUE}.")
   private int threads;
 
   @CommandLine.Option(
       names = "--quick",
-      description = "Leave out the pairs of faulty parts and the finer classes.")
+      description = "Omit the pairs of faulty parts and the finer classes.")
   private boolean quick;
 
   @CommandLine.Option(
       names = "--proven",
       paramLabel = "FILE",
       description =
-          "Puts each set that was explored to its end without a broken rule down in this file, and"
-              + " leaves out those that stand there already for the same controller, rules and"
-              + " limits. So a long proof can be put together of several runs.")
+          "Record each set that was explored completely without a violation in this file, and skip"
+              + " those recorded for the same controller, rules and limits. So a long proof can"
+              + " be made in several runs.")
   private Path proven;
 
   @CommandLine.Option(
@@ -88,7 +90,7 @@ final class ExploreCommand implements Callable<Integer> {
       paramLabel = "PART",
       split = ",",
       description =
-          "Explore this set of faulty parts alone, such as control-sensor,counter; 'none' is the"
+          "Explore only this set of faulty parts, such as control-sensor,counter; 'none' is the"
               + " set without any.")
   private List<String> faulty = List.of();
 

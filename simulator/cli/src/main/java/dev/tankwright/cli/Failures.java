@@ -4,7 +4,7 @@ import dev.tankwright.report.files.UnwritableException;
 import java.io.PrintWriter;
 import picocli.CommandLine;
 
-/** Turns what went wrong into a message and an exit code. */
+/** Turns an exception into a message and an exit code. */
 final class Failures {
   private Failures() {}
 
@@ -24,10 +24,10 @@ final class Failures {
     }
     if (e instanceof UnwritableException) {
       err.println("tankwright: " + e.getMessage());
-      return ExitCode.SURROUNDINGS;
+      return ExitCode.ENVIRONMENT;
     }
-    err.println("tankwright: a defect of Tankwright itself; please report it with what follows");
+    err.println("tankwright: internal error; please report it with the stack trace below");
     e.printStackTrace(err);
-    return ExitCode.DEFECT;
+    return ExitCode.INTERNAL;
   }
 }

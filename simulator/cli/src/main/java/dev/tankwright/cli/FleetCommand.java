@@ -22,10 +22,10 @@ import picocli.CommandLine;
     footer = {
       "",
       "Each bath has a day, an outbox and an MQTT client of its own. Run again with "
-          + "the same --outboxes, the fleet goes on with its next day. Ctrl-C breaks the "
-          + "day off: every bath says offline, and what is not acknowledged waits in the "
-          + "outboxes. The exit code is 0 when every event is acknowledged in the end, 3 "
-          + "when one is not, 130 after Ctrl-C.",
+          + "the same --outboxes, the fleet continues with its next day. Ctrl-C stops the "
+          + "day: every bath publishes offline, and events that are not acknowledged stay "
+          + "pending in the outboxes. The exit code is 0 when every event was acknowledged "
+          + "in the end, 3 when one was not, 130 after Ctrl-C.",
       "The days are invented; a simulation is evidence about logic, not a certificate."
     })
 final class FleetCommand implements Callable<Integer> {
@@ -40,15 +40,14 @@ final class FleetCommand implements Callable<Integer> {
       names = "--devices",
       paramLabel = "N",
       defaultValue = "200",
-      description = "How many baths; 200 unless given.")
+      description = "Number of baths. Default: ${DEFAULT-VALUE}.")
   private int devices;
 
   @CommandLine.Option(
       names = "--prefix",
       paramLabel = "TEXT",
       defaultValue = "bath-",
-      description =
-          "What their ids begin with, before a number of four digits; bath- unless given.")
+      description = "Prefix of their ids, followed by four digits. Default: ${DEFAULT-VALUE}.")
   private String prefix;
 
   @CommandLine.Option(
@@ -56,59 +55,58 @@ final class FleetCommand implements Callable<Integer> {
       paramLabel = "N|full",
       defaultValue = "600",
       description =
-          "Simulated seconds per second; full for as fast as it goes. 600 unless given, so that"
-              + " eight hours take 48 s if the machine keeps up.")
+          "Simulated seconds per second; full for as fast as possible. Default: ${DEFAULT-VALUE},"
+              + " at which eight hours take 48 s if the machine keeps up.")
   private String speed;
 
   @CommandLine.Option(
       names = "--day",
       paramLabel = "HOURS",
       defaultValue = "8",
-      description = "Length of the day, 0.25 to 16 h; 8 unless given.")
+      description = "Length of the day, 0.25 to 16 h. Default: ${DEFAULT-VALUE}.")
   private double hours;
 
   @CommandLine.Option(
       names = "--seed",
       paramLabel = "N",
       defaultValue = "1",
-      description = "Seed of all days; 1 unless given.")
+      description = "Random seed of all days. Default: ${DEFAULT-VALUE}.")
   private long seed;
 
   @CommandLine.Option(
       names = "--outboxes",
       paramLabel = "DIR",
       description =
-          "Keep the outboxes in this folder, and go on with what is in it; without it they are"
-              + " temporary.")
+          "Keep the outboxes in this folder, and continue with those in it. Default: temporary"
+              + " files.")
   private Path outboxes;
 
   @CommandLine.Option(
       names = "--within",
       paramLabel = "SECONDS",
       defaultValue = "60",
-      description = "Give up so long after the day's end; 60 unless given.")
+      description = "Time-out after the end of the day. Default: ${DEFAULT-VALUE}.")
   private int seconds;
 
   @CommandLine.Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "Folder for fleet.csv, a line for each bath.")
+      description = "Folder for fleet.csv, one line per bath.")
   private Path out;
 
   @CommandLine.Option(
       names = "--threads",
       paramLabel = "N",
-      description = "How many threads simulate. Default: as many as there are processors.")
+      description = "Threads that simulate. Default: the number of processors.")
   private Integer threads;
 
-  @CommandLine.Option(names = "--quiet", description = "Print nothing but errors.")
+  @CommandLine.Option(names = "--quiet", description = "Print only errors.")
   private boolean quiet;
 
   @Override
   public Integer call() throws BadInputException {
     if (broker.broker() == null || broker.broker().equals("none")) {
-      throw new BadInputException(
-          "tankwright: --broker: say where the fleet's events go, as mqtts://host");
+      throw new BadInputException("tankwright: --broker: name the broker, as mqtts://host");
     }
     BrokerAccess access = broker.places(System.getenv()).publisher();
     make(out, "--out");
@@ -152,7 +150,8 @@ final class FleetCommand implements Callable<Integer> {
       Files.createDirectories(folder);
     } catch (IOException e) {
       throw new UnwritableException(
-          option + ": the folder " + folder + " cannot be made (" + e + "); name one that can", e);
+          option + ": the folder " + folder + " cannot be created (" + e + "); name one that can",
+          e);
     }
   }
 }

@@ -7,8 +7,8 @@ import java.util.Locale;
 import java.util.function.LongSupplier;
 
 /**
- * Tells how a fleet fares: on a terminal in one line that is written over, elsewhere in a line now
- * and then. Rates are those since it told something last.
+ * Shows the progress of a fleet: on a terminal in one line that is written over, elsewhere in a
+ * line now and then. Rates are those since it told something last.
  */
 final class FleetProgress {
   private static final double NANOS_PER_SECOND = 1e9;
@@ -56,14 +56,14 @@ final class FleetProgress {
 
   /**
    * For example {@code 2026-03-02 10:45, 181 of 200 online, 2 ended; 410 events/s committed, 409/s
-   * acknowledged, 3 waiting}.
+   * acknowledged, 3 pending}.
    *
    * @param seconds how long ago the last one was
    */
   String text(FleetMoment moment, double seconds) {
     return String.format(
         Locale.ROOT,
-        "%s, %d of %d online, %d ended; %.0f events/s committed, %.0f/s acknowledged, %d waiting",
+        "%s, %d of %d online, %d ended; %.0f events/s committed, %.0f/s acknowledged, %d pending",
         FleetText.timeOfDay(moment.date(), moment.dayMillis()),
         moment.online(),
         devices,

@@ -16,7 +16,7 @@ import java.time.InstantSource;
 import java.util.function.Consumer;
 import picocli.CommandLine;
 
-/** One day of a fleet from its outboxes to its summary, with what a person sees meanwhile. */
+/** One day of a fleet from its outboxes to its summary, with its progress on the console. */
 final class FleetSession {
   private final PrintWriter print;
   private final PrintWriter err;
@@ -89,7 +89,7 @@ final class FleetSession {
     if (!result.isWhole()) {
       err.println("tankwright: " + FleetText.waiting(result, kept));
       FleetText.trouble(result).ifPresent(why -> err.println("tankwright: " + why));
-      return ExitCode.SURROUNDINGS;
+      return ExitCode.ENVIRONMENT;
     }
     return ExitCode.HELD;
   }

@@ -14,7 +14,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
-/** What a fleet has done, in the words of a person. */
+/** The console output of a fleet. */
 final class FleetText {
   private static final DateTimeFormatter MINUTES =
       DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
@@ -28,7 +28,7 @@ final class FleetText {
     return MINUTES.format(FleetRun.time(date, dayMillis));
   }
 
-  /** What became of the whole. */
+  /** The summary. */
   static String of(FleetResult result, FleetSettings settings) {
     double seconds = result.simulated().toMillis() / MILLIS_PER_SECOND;
     String text =
@@ -36,9 +36,9 @@ final class FleetText {
             Locale.ROOT,
             """
             Fleet of %d baths, %s to %s, seed %d
-              events        %d came to be, %d committed, %d missing
-              acknowledged  %d; %d waiting
-              time          day in %.1f s, %.0f times real time; all in %.1f s
+              events        %d composed, %d committed, %d missing
+              acknowledged  %d; %d pending
+              time          day %.1f s, %.0f times real time; total %.1f s
             """,
             result.devices().size(),
             timeOfDay(result.date(), 0),
@@ -60,19 +60,19 @@ final class FleetText {
     return seconds > 1.1 * wished + 1 && !Double.isInfinite(settings.speed())
         ? String.format(
             Locale.ROOT,
-            "  slower        than --speed %.0f asks for: this machine did not keep up%n",
+            "  slower        than --speed %.0f: this machine did not keep up%n",
             settings.speed())
         : "";
   }
 
-  /** What it took of this machine. */
+  /** Memory and threads used. */
   static String machine() {
     long heap = Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
     int threads = ManagementFactory.getThreadMXBean().getPeakThreadCount();
     return String.format(
         Locale.ROOT,
-        "  memory        %s, heap now %d MB; at most %d threads%n",
-        peak().map(kib -> kib / 1024 + " MB at most").orElse("peak unknown here"),
+        "  memory        %s, heap now %d MB; peak %d threads%n",
+        peak().map(kib -> kib / 1024 + " MB peak").orElse("peak unknown here"),
         heap >> 20,
         threads);
   }
@@ -89,13 +89,13 @@ final class FleetText {
     }
   }
 
-  /** How much is not acknowledged, and what can be done. */
+  /** How many events are pending, and how to send them. */
   static String waiting(FleetResult result, Path kept) {
     long events = result.sum(DeviceResult::waiting);
     long baths = result.devices().stream().filter(device -> device.waiting() > 0).count();
     String missing = missing(result.sum(DeviceResult::missing));
     if (events == 0) {
-      return "no event waits" + missing;
+      return "no events are pending" + missing;
     }
     return "%d events of %d baths are not acknowledged%s; %s"
         .formatted(
@@ -104,16 +104,14 @@ final class FleetText {
             missing,
             kept == null
                 ? "nothing is kept without --outboxes"
-                : "they wait in "
-                    + kept
-                    + ", and go first in the next run; or send them by 'tankwright deliver'");
+                : "they stay in " + kept + ", and the next run or 'tankwright deliver' sends them");
   }
 
   private static String missing(long events) {
     return events == 0 ? "" : ", and %d were not committed".formatted(events);
   }
 
-  /** The first thing that stood in the way. */
+  /** The first error. */
   static Optional<String> trouble(FleetResult result) {
     return result.devices().stream()
         .filter(device -> !device.isWhole())

@@ -26,17 +26,17 @@ import picocli.CommandLine;
 /** Searches for the run that brings a requirement closest to failing. */
 @CommandLine.Command(
     name = "hunt",
-    description = "Search the moments and tolerances that bring a requirement closest to failing.",
+    description =
+        "Search for the moments and tolerances that bring a requirement closest to failing.",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     footer = {
       "",
       "DIR holds evaluations.csv, margin.svg and worst.yaml, which 'tankwright run' replays.",
-      "Of a scenario, the moments of its entries and usual tolerances are searched; "
-          + "of a campaign, the cells of its matrix over the campaign's tolerances. A run "
-          + "that does not put the requirement to the test shows nothing and counts as "
-          + "neither good nor bad.",
-      "What is found is the worst that was met, not the worst there is."
+      "In a scenario, the moments of its entries and usual tolerances are searched; "
+          + "in a campaign, the cells of its matrix over the campaign's tolerances. A run "
+          + "that does not exercise the requirement counts as neither good nor bad.",
+      "The result is the worst case found, not the worst case there is."
     })
 final class HuntCommand implements Callable<Integer> {
   private static final int MOST_SECONDS = 3600;
@@ -45,47 +45,47 @@ final class HuntCommand implements Callable<Integer> {
 
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
-  @CommandLine.Parameters(paramLabel = "FILE", description = "A scenario's or a campaign's file.")
+  @CommandLine.Parameters(paramLabel = "FILE", description = "A scenario or campaign file.")
   private Path file;
 
   @CommandLine.Option(
       names = "--requirement",
       required = true,
       paramLabel = "NAME",
-      description = "The requirement's name, as the file has it.")
+      description = "Name of the requirement, as in the file.")
   private String requirement;
 
   @CommandLine.Option(
       names = "--budget",
       paramLabel = "N",
       defaultValue = "300",
-      description = "How many runs. Default: ${DEFAULT-VALUE}.")
+      description = "Number of runs. Default: ${DEFAULT-VALUE}.")
   private int budget;
 
   @CommandLine.Option(
       names = "--seed",
       paramLabel = "N",
       defaultValue = "1",
-      description = "Seed of the search; runs keep their own. Default: ${DEFAULT-VALUE}.")
+      description = "Random seed of the search; runs keep their own. Default: ${DEFAULT-VALUE}.")
   private long seed;
 
   @CommandLine.Option(
       names = "--method",
       paramLabel = "cma-es|random",
       defaultValue = "cma-es",
-      description = "How points are chosen. Default: ${DEFAULT-VALUE}.")
+      description = "Search method. Default: ${DEFAULT-VALUE}.")
   private String method;
 
   @CommandLine.Option(
       names = "--fault",
       paramLabel = "NAME",
-      description = "Of a campaign, this fault alone. Default: all.")
+      description = "In a campaign, only this fault. Default: all.")
   private String fault;
 
   @CommandLine.Option(
       names = "--phase",
       paramLabel = "PHASE",
-      description = "Of a campaign, this phase alone. Default: all.")
+      description = "In a campaign, only this phase. Default: all.")
   private String phase;
 
   @CommandLine.Option(
@@ -93,18 +93,18 @@ final class HuntCommand implements Callable<Integer> {
       paramLabel = "SECONDS",
       defaultValue = "10",
       description =
-          "Of a scenario, how much earlier or later an entry may be. Default: ${DEFAULT-VALUE}.")
+          "In a scenario, how far an entry may move either way. Default: ${DEFAULT-VALUE}.")
   private int shift;
 
   @CommandLine.Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "Folder for what was found; without it, it is only printed.")
+      description = "Folder for the results. Default: print only.")
   private Path out;
 
   @CommandLine.Option(
       names = "--quiet",
-      description = "Print nothing but errors, and the result when the requirement failed.")
+      description = "Print only errors, and the result if the requirement failed.")
   private boolean quiet;
 
   @Override
@@ -148,7 +148,7 @@ final class HuntCommand implements Callable<Integer> {
                       + " of "
                       + budget
                       + (least.isNaN()
-                          ? ", nothing shown yet"
+                          ? ", not exercised yet"
                           : ", least margin " + Plain.number(least))));
     } finally {
       line.clear();

@@ -16,7 +16,7 @@ import picocli.CommandLine;
 /** Checks scenario files. */
 @CommandLine.Command(
     name = "lint",
-    description = "Check scenario files, and run them quietly to find what has no effect.",
+    description = "Check scenario files, and run them to find entries without effect.",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class)
 final class LintCommand implements Callable<Integer> {
@@ -28,9 +28,7 @@ final class LintCommand implements Callable<Integer> {
       description = "Scenario files, or folders of them.")
   private List<Path> named;
 
-  @CommandLine.Option(
-      names = "--no-run",
-      description = "Only read the files; find what can be seen without a run.")
+  @CommandLine.Option(names = "--no-run", description = "Check the files without running them.")
   private boolean noRun;
 
   @Override
@@ -51,7 +49,7 @@ final class LintCommand implements Callable<Integer> {
         addNew(warnings, LintRun.warnings(path.toString(), lint.scenario()));
       }
       warnings.forEach(warning -> out.println("warning: " + warning));
-      out.println(path + ": valid" + number(warnings.size()));
+      out.println(path + ": " + verdict(warnings.size()));
       return ExitCode.HELD;
     } catch (ScenarioException e) {
       e.problems().forEach(problem -> spec.commandLine().getErr().println(problem));
@@ -59,15 +57,15 @@ final class LintCommand implements Callable<Integer> {
     }
   }
 
-  private static String number(int warnings) {
+  private static String verdict(int warnings) {
     return switch (warnings) {
-      case 0 -> "";
-      case 1 -> ", 1 warning";
-      default -> ", " + warnings + " warnings";
+      case 0 -> "valid";
+      case 1 -> "valid, 1 warning";
+      default -> "valid, " + warnings + " warnings";
     };
   }
 
-  /** What was seen without a run is not said again where the run shows it too. */
+  /** A place that has a warning already gets none from the run. */
   private static void addNew(List<Problem> warnings, List<Problem> shown) {
     Set<String> known = new HashSet<>();
     warnings.forEach(warning -> known.add(place(warning)));

@@ -10,7 +10,7 @@ import picocli.CommandLine;
 /** The command line {@code tankwright}. */
 @CommandLine.Command(
     name = "tankwright",
-    description = "The bench for the control logic of a benchtop ultrasonic instrument cleaner.",
+    description = "Test bench for the control logic of a benchtop ultrasonic instrument cleaner.",
     subcommands = {
       RunCommand.class,
       ReportCommand.class,
@@ -38,12 +38,12 @@ import picocli.CommandLine;
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
-      "0:all requirements held; what is recorded is whole",
+      "0:all requirements held; recorded events are complete",
       "1:a requirement failed or was not exercised; recorded events are missing or altered",
-      "2:the input is bad",
-      "3:the surroundings failed: broker or database unreachable, folder not writable",
-      "70:a defect of Tankwright itself",
-      "130:a campaign or fleet was stopped by a signal; what is finished is kept"
+      "2:invalid input",
+      "3:environment error: broker or database unreachable, folder not writable",
+      "70:internal error, a bug in Tankwright",
+      "130:a campaign or fleet was stopped by a signal; finished work is kept"
     })
 public final class Main {
   private Main() {}

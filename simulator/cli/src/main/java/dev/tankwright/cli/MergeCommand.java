@@ -15,17 +15,17 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 
-/** Joins the shares of a campaign. */
+/** Joins the shards of a campaign. */
 @CommandLine.Command(
     name = "merge",
-    description = "Join the shares of a campaign that 'tankwright campaign --shard' wrote.",
+    description = "Join the shards of a campaign that 'tankwright campaign --shard' wrote.",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     footer = {
       "",
-      "What is written is the same to the byte as of one machine alone. A share "
-          + "that is missing, incomplete, damaged, there twice, or of another campaign or "
-          + "version is bad input."
+      "The result is byte for byte that of a single machine. A missing, incomplete, "
+          + "damaged or duplicate shard, or one of another campaign or version, is "
+          + "invalid input."
     })
 final class MergeCommand implements Callable<Integer> {
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
@@ -33,19 +33,19 @@ final class MergeCommand implements Callable<Integer> {
   @CommandLine.Parameters(
       arity = "1..*",
       paramLabel = "DIR",
-      description = "The folders of all shares, in any order.")
+      description = "The folders of all shards, in any order.")
   private List<Path> folders;
 
   @CommandLine.Option(
       names = "--out",
       paramLabel = "DIR",
       required = true,
-      description = "Folder for the whole result; it holds none yet.")
+      description = "Folder for the joined result; must not hold results yet.")
   private Path out;
 
   @CommandLine.Option(
       names = "--quiet",
-      description = "Print nothing but errors, and the result when something failed.")
+      description = "Print only errors, and the result if something failed.")
   private boolean quiet;
 
   @Override

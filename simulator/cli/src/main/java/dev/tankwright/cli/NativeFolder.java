@@ -30,7 +30,7 @@ final class NativeFolder implements AutoCloseable {
       }
       return new NativeFolder(folder);
     } catch (IOException e) {
-      throw new UncheckedIOException("no temporary folder can be made", e);
+      throw new UncheckedIOException("cannot create a temporary folder", e);
     }
   }
 

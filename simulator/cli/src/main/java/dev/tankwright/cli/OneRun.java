@@ -33,7 +33,7 @@ final class OneRun {
   /**
    * Runs the scenario.
    *
-   * @param folder where to write what is left behind; {@code null} for nowhere
+   * @param folder where to write the results; {@code null} for nowhere
    * @return the exit code
    */
   int run(RunFolder folder) throws BadInputException {
@@ -49,7 +49,7 @@ final class OneRun {
     RunResult result =
         run.toEnd(
             millis -> console.progress().show(scenario.title(), millis, scenario.durationMillis()));
-    console.progress().say("waiting for the last events to arrive");
+    console.progress().say("waiting for the last events");
     DeliveryReport report = delivery.finish(Deliveries.LIMIT);
     EventsSeen seen = seen(report);
     console.show(result, seen, run.notDone());
@@ -59,7 +59,7 @@ final class OneRun {
     if (!result.allHeld()) {
       return ExitCode.FAILED;
     }
-    return seen.complete() ? ExitCode.HELD : ExitCode.SURROUNDINGS;
+    return seen.complete() ? ExitCode.HELD : ExitCode.ENVIRONMENT;
   }
 
   private void offer(RunDelivery delivery, CycleEvent event, HostMemory memory) {

@@ -6,10 +6,10 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 
-/** Prints the table of phases. */
+/** Prints the state transition table. */
 @CommandLine.Command(
     name = "phases",
-    description = "Print the controller's table of phases.",
+    description = "Print the controller's state transition table.",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class)
 final class PhasesCommand implements Callable<Integer> {
@@ -31,7 +31,7 @@ final class PhasesCommand implements Callable<Integer> {
       defaultValue = "mermaid",
       paramLabel = "mermaid|csv|scxml",
       description =
-          "Form of the table: a Mermaid state diagram, CSV, or State Chart XML (W3C SCXML 1.0)."
+          "Format of the table: a Mermaid state diagram, CSV, or State Chart XML (W3C SCXML 1.0)."
               + " Default: ${DEFAULT-VALUE}.")
   private Form form;
 

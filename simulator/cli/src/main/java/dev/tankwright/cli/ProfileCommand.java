@@ -12,24 +12,24 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 
-/** Shows what follows from a bath's profile. */
+/** Shows the figures derived from a bath's profile. */
 @CommandLine.Command(
     name = "profile",
-    description = "Show what follows from a bath's profile: times, losses, powers.",
+    description = "Show the figures derived from a bath's profile: times, losses, powers.",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     footer = {
       "",
-      "Baths that come with the program: bench-3l, bench-6l, floor-28l. A file may "
-          + "start from one of them by 'extends: bench-6l'. Everything is found by "
-          + "simulating the bath alone."
+      "Built-in baths: bench-3l, bench-6l, floor-28l. A file may start from one of "
+          + "them with 'extends: bench-6l'. All figures are found by simulating the bath "
+          + "without a controller."
     })
 final class ProfileCommand implements Callable<Integer> {
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
   @CommandLine.Parameters(
       paramLabel = "NAME|FILE",
-      description = "A bath that comes with the program, or a profile in a YAML file.")
+      description = "A built-in bath, or a profile in a YAML file.")
   private String named;
 
   @CommandLine.Option(

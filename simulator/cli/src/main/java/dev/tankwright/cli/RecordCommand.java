@@ -22,8 +22,8 @@ import picocli.CommandLine;
     footer = {
       "",
       "An event is acknowledged to the broker once it is committed. Whatever ends "
-          + "the recorder, the next one with the same database goes on where it was. Exit "
-          + "code 1 says that events are missing, or are not as they left their device."
+          + "the recorder, the next one with the same database continues where it was. Exit "
+          + "code 1: events are missing or altered."
     })
 final class RecordCommand implements Callable<Integer> {
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
@@ -35,17 +35,17 @@ final class RecordCommand implements Callable<Integer> {
   @CommandLine.Option(
       names = "--until-idle",
       paramLabel = "SECONDS",
-      description = "End by itself when nothing has come for so long.")
+      description = "Exit when no event has arrived for this long.")
   private Integer idleSeconds;
 
   @Override
   @SuppressWarnings("try") // the folder only has to be there, and to go
   public Integer call() throws BadInputException, InterruptedException {
     if (broker.broker() == null || broker.broker().equals("none")) {
-      throw new BadInputException("tankwright: --broker: say where events are, as mqtts://host");
+      throw new BadInputException("tankwright: --broker: name the broker, as mqtts://host");
     }
     if (idleSeconds != null && idleSeconds < 1) {
-      throw new BadInputException("tankwright: --until-idle: give whole seconds, 1 at least");
+      throw new BadInputException("tankwright: --until-idle: give whole seconds, at least 1");
     }
     BrokerAccess access = broker.places(System.getenv()).reader();
     Database database = place.database(System.getenv());

@@ -9,7 +9,7 @@ import java.io.PrintWriter;
 import java.util.EnumMap;
 import java.util.Map;
 
-/** What a recorder shows: records of cycles as they come, what is wrong, and a summary. */
+/** The console output of a recorder: cycle records as they arrive, findings, and a summary. */
 final class RecordConsole implements RecorderListener {
   private final PrintWriter out;
   private final PrintWriter err;
@@ -48,7 +48,7 @@ final class RecordConsole implements RecorderListener {
     }
     for (Finding gap : noted.closed()) {
       open.merge(FindingKind.GAP, -1L, Long::sum);
-      out.println(gap.device() + ": no longer so: " + gap.text());
+      out.println(gap.device() + ": resolved: " + gap.text());
     }
     noted.aside().forEach(sentence -> err.println("tankwright: " + sentence));
   }
@@ -62,14 +62,14 @@ final class RecordConsole implements RecorderListener {
   @Override
   public void recovered() {
     trouble = null;
-    out.println("Back at work.");
+    out.println("Recording again.");
   }
 
-  /** Says what came of it all, and gives the exit code. */
+  /** Prints the summary and returns the exit code. */
   int end() {
     out.printf(
-        "%d events new, %d doubled, %d cycles recorded, %d gaps open, %d broken links, %d changed,"
-            + " %d messages put aside.%n",
+        "%d new events, %d duplicates, %d cycles recorded, %d open gaps, %d broken links,"
+            + " %d altered, %d messages set aside.%n",
         fresh,
         doubled,
         cycles,
@@ -78,7 +78,7 @@ final class RecordConsole implements RecorderListener {
         count(FindingKind.CHANGED),
         aside);
     if (!listened || trouble != null) {
-      return ExitCode.SURROUNDINGS;
+      return ExitCode.ENVIRONMENT;
     }
     boolean wrong = open.values().stream().anyMatch(count -> count > 0);
     return wrong ? ExitCode.FAILED : ExitCode.HELD;

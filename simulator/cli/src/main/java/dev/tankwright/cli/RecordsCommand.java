@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 
-/** What all commands have in common that read a database of recorded events. */
+/** Base of the commands that read a database of recorded events. */
 abstract class RecordsCommand implements Callable<Integer> {
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
@@ -18,7 +18,7 @@ abstract class RecordsCommand implements Callable<Integer> {
   @CommandLine.Option(
       names = "--device",
       paramLabel = "DEVICE",
-      description = "Only this device; all of them unless given.")
+      description = "Only this device. Default: all.")
   private String device;
 
   @Override
@@ -37,12 +37,12 @@ abstract class RecordsCommand implements Callable<Integer> {
     List<String> known = records.devices();
     if (device != null && !known.contains(device)) {
       throw new BadInputException(
-          "tankwright: --device: nothing is recorded of '%s'; recorded are: %s"
+          "tankwright: --device: no events of '%s' are recorded; recorded devices: %s"
               .formatted(device, String.join(", ", known)));
     }
   }
 
-  /** Does it, and gives the exit code. */
+  /** Does the command's work and returns the exit code. */
   abstract int read(Records records) throws BadInputException, IOException;
 
   /** The device that was named. */

@@ -17,7 +17,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 
-/** Summarises, compares and verifies results that were written before. */
+/** Summarises, compares and verifies results written earlier. */
 @CommandLine.Command(
     name = "report",
     description =
@@ -28,17 +28,17 @@ import picocli.CommandLine;
     footer = {
       "",
       "Writes summary.html, to be printed and signed, and SHA256SUMS, the checksums "
-          + "of all files it speaks of; with --baseline also changes.html. The baseline "
-          + "is only read. Exit code 1 with --baseline: a requirement or cell fails that "
-          + "did not, or is no longer put to the test; with --verify: a file is altered "
-          + "or missing; else: what the results themselves say."
+          + "of all files it covers; with --baseline also changes.html. The baseline is "
+          + "only read. Exit code 1 with --baseline: a requirement or cell that held now "
+          + "fails or is no longer exercised; with --verify: a file is altered or missing; "
+          + "otherwise: a requirement failed or was not exercised."
     })
 final class ReportCommand implements Callable<Integer> {
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
   @CommandLine.Parameters(
       paramLabel = "DIR",
-      description = "Folder that 'run' or 'campaign' wrote by --out.")
+      description = "Folder that 'run' or 'campaign' wrote with --out.")
   private Path folder;
 
   @CommandLine.Option(
@@ -52,20 +52,20 @@ final class ReportCommand implements Callable<Integer> {
       paramLabel = "PERCENT",
       defaultValue = "5",
       description =
-          "Share of a margin by which it may differ and still count as unchanged. Default:"
+          "Relative change of a margin that still counts as unchanged. Default:"
               + " ${DEFAULT-VALUE}.")
   private double tolerance;
 
   @CommandLine.Option(
       names = "--strict",
-      description = "With --baseline: exit code 1 also for margins lost and for what is missing.")
+      description = "With --baseline: exit code 1 also for reduced margins and missing entries.")
   private boolean strict;
 
   @CommandLine.Option(
       names = "--campaign",
       paramLabel = "FILE",
       description =
-          "The campaign's file: its worst cases are run again for report.html, as after 'merge'.")
+          "The campaign's file, to run its worst cases again for report.html, as after 'merge'.")
   private Path campaign;
 
   @CommandLine.Option(
@@ -89,19 +89,19 @@ final class ReportCommand implements Callable<Integer> {
   private void check() throws BadInputException {
     if (verify && baseline != null) {
       throw new BadInputException(
-          "tankwright: --verify and --baseline exclude each other; verify first, then compare");
+          "tankwright: --verify and --baseline cannot be combined; verify first, then compare");
     }
     if (campaign != null && (verify || baseline != null)) {
       throw new BadInputException(
-          "tankwright: --campaign goes with neither --verify nor --baseline; write the report"
-              + " first");
+          "tankwright: --campaign cannot be combined with --verify or --baseline; write the"
+              + " report first");
     }
     if (strict && baseline == null) {
       throw new BadInputException("tankwright: --strict needs a --baseline to compare with");
     }
     if (!(tolerance >= 0 && tolerance <= 100)) {
       throw new BadInputException(
-          "tankwright: --tolerance is " + tolerance + "; it must lie from 0 to 100 (percent)");
+          "tankwright: --tolerance is " + tolerance + "; it must be from 0 to 100 (percent)");
     }
   }
 

@@ -20,8 +20,7 @@ import picocli.CommandLine;
     footer = {
       "",
       "Without --broker the run starts a broker of its own on a free loopback port.",
-      "When a requirement fails and the broker fails too, the exit code tells of "
-          + "the requirement."
+      "When both a requirement and the broker fail, the exit code is that of the " + "requirement."
     })
 final class RunCommand implements Callable<Integer> {
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
@@ -44,7 +43,7 @@ final class RunCommand implements Callable<Integer> {
   @CommandLine.Option(
       names = "--seed",
       paramLabel = "N",
-      description = "Seed of all chance, instead of the one in the file.")
+      description = "Random seed, instead of the one in the file.")
   private Long seed;
 
   @CommandLine.Mixin private BrokerOptions broker;
@@ -53,11 +52,11 @@ final class RunCommand implements Callable<Integer> {
       names = "--outbox",
       paramLabel = "FILE",
       description =
-          "Keep the events of one scenario in this file until the broker has acknowledged them, and"
-              + " go on after those that it holds; without it they are kept in a temporary one.")
+          "Keep the events of one scenario in this file until the broker has acknowledged them,"
+              + " and continue the numbering of those in it. Default: a temporary file.")
   private Path outbox;
 
-  @CommandLine.Option(names = "--quiet", description = "Print nothing but failures and errors.")
+  @CommandLine.Option(names = "--quiet", description = "Print only failures and errors.")
   private boolean quiet;
 
   @Override
@@ -65,8 +64,8 @@ final class RunCommand implements Callable<Integer> {
     List<ScenarioFiles.Found> found = ScenarioFiles.find(named);
     if (outbox != null && found.size() > 1) {
       throw new BadInputException(
-          "tankwright: --outbox: %d scenarios are %d devices' lives, and an outbox is of one; name one scenario"
-              .formatted(found.size(), found.size()));
+          "tankwright: --outbox: an outbox belongs to one device, and %d scenarios are given; name one scenario"
+              .formatted(found.size()));
     }
     try (Deliveries deliveries = Deliveries.open(broker, outbox)) {
       List<Scenario> scenarios = read(found);

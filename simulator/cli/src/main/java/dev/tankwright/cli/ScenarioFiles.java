@@ -58,8 +58,7 @@ final class ScenarioFiles {
               .toList();
       if (found.isEmpty()) {
         throw new BadInputException(
-            folder
-                + ": no scenario in this folder; it should hold files that end in .yaml or .yml");
+            folder + ": no scenario in this folder; scenario files end in .yaml or .yml");
       }
       return found;
     } catch (IOException e) {

@@ -3,13 +3,13 @@ package dev.tankwright.cli;
 import dev.tankwright.record.StoreException;
 import java.io.PrintWriter;
 
-/** Turns what is wrong with a database into a message and an exit code. */
+/** Turns a database error into a message and an exit code. */
 final class StoreFailures {
   private StoreFailures() {}
 
-  /** Says it, and gives the exit code: bad input where another try cannot help. */
+  /** Prints the error and returns the exit code: bad input where a retry cannot help. */
   static int say(StoreException e, PrintWriter err) {
     err.println("tankwright: --db: " + e.getMessage());
-    return e.isBadInput() ? ExitCode.BAD_INPUT : ExitCode.SURROUNDINGS;
+    return e.isBadInput() ? ExitCode.BAD_INPUT : ExitCode.ENVIRONMENT;
   }
 }

@@ -2,7 +2,7 @@ package dev.tankwright.cli;
 
 import java.io.Console;
 
-/** Tells whether a person is looking. */
+/** Tells whether the console is a terminal. */
 final class Terminal {
   private Terminal() {}
 

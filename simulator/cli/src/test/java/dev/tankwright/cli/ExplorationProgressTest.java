@@ -42,16 +42,16 @@ class ExplorationProgressTest {
   @DisplayName("the sets under way are told together, and a set that is done no longer")
   void sums() {
     progress.begins(first);
-    assertEquals("explore: 0 of 2 sets done; looked at 0 of 0 known states", last());
+    assertEquals("explore: 0 of 2 sets done; visited 0 of 0 known states", last());
     progress.begins(second);
     clock.addAndGet(SECOND);
     progress.looked(first, 1_024, 20_000_000);
     clock.addAndGet(SECOND);
     progress.looked(second, 2_048, 30_000_000);
-    assertEquals("explore: 0 of 2 sets done; looked at 3,072 of 50,000,000 known states", last());
+    assertEquals("explore: 0 of 2 sets done; visited 3,072 of 50,000,000 known states", last());
     assertTrue(last().length() < NARROW, "a line that breaks cannot be written over");
     progress.done(first, result(first));
-    assertEquals("explore: 1 of 2 sets done; looked at 2,048 of 30,000,000 known states", last());
+    assertEquals("explore: 1 of 2 sets done; visited 2,048 of 30,000,000 known states", last());
     clock.addAndGet(SECOND);
     progress.done(second, result(second));
     assertEquals("", last(), "nothing is left on the terminal");
@@ -67,6 +67,6 @@ class ExplorationProgressTest {
       progress.looked(first, i, i);
     }
     assertEquals(1 + 4, terminal.toString().split("\r", -1).length - 1);
-    assertEquals("explore: 0 of 2 sets done; looked at 100 of 100 known states", last());
+    assertEquals("explore: 0 of 2 sets done; visited 100 of 100 known states", last());
   }
 }

@@ -148,8 +148,7 @@ public final class EventSubscriber implements AutoCloseable {
       stood = true;
       presence.present();
       subscription.awaitLoss();
-      lastError =
-          "the subscriber's connection to " + broker + " was lost; look at the broker's log";
+      lastError = "the subscriber's connection to " + broker + " was lost; see the broker's log";
     } catch (MqttException e) {
       lastError = PlainErrors.of(broker.uri(), e);
     } finally {

@@ -30,7 +30,7 @@ final class LiveDelivery implements RunDelivery {
   private final List<String> sent = new ArrayList<>();
   private Wire wire;
   private DeviceStatus status = DeviceStatus.UNKNOWN;
-  private String startFailure = "the broker was not ready before the run's time was over";
+  private String startFailure = "the broker was not ready before the end of the run";
   private String refused;
   private boolean closed;
   private boolean gaveUp;

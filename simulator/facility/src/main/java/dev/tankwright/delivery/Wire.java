@@ -119,7 +119,7 @@ final class Wire {
       return counts + subscriber.lastError();
     }
     return counts
-        + "the broker at %s acknowledged %d; let this client publish to and read from %s there"
+        + "the broker at %s acknowledged %d; allow this client to publish to and read from %s there"
             .formatted(places.publisher(), published.acknowledged(), topics.events());
   }
 

@@ -46,10 +46,11 @@ public record FleetSettings(
   public FleetSettings {
     if (devices < 1 || devices > MOST_DEVICES) {
       throw new IllegalArgumentException(
-          devices + " devices are no fleet; give 1 to " + MOST_DEVICES);
+          devices + " devices are not a fleet; give 1 to " + MOST_DEVICES);
     }
     if (!(speed > 0)) {
-      throw new IllegalArgumentException("a speed of " + speed + " leads nowhere; give above 0");
+      throw new IllegalArgumentException(
+          "a speed of " + speed + " is not allowed; give a number above 0");
     }
     if (dayMillis < SHORTEST_MILLIS || dayMillis > LONGEST_MILLIS) {
       throw new IllegalArgumentException(

@@ -61,21 +61,21 @@ public record CycleReport(
     if (data.get(name) instanceof String text && EventReader.isPlain(text)) {
       return text;
     }
-    throw new IllegalArgumentException(name + " is no text");
+    throw new IllegalArgumentException(name + " is not text");
   }
 
   static long number(Map<String, Object> data, String name) {
     if (data.get(name) instanceof Integer number && number >= 0) {
       return number;
     }
-    throw new IllegalArgumentException(name + " is no whole number");
+    throw new IllegalArgumentException(name + " is not an integer");
   }
 
   private static String faults(Map<String, Object> data) {
     List<String> names = list(data, "faults").stream().map(String.class::cast).toList();
     String all = String.join(" ", names);
     if (!all.codePoints().allMatch(c -> c >= ' ' && c < 0x7F)) {
-      throw new IllegalArgumentException("faults are no names");
+      throw new IllegalArgumentException("faults are not names");
     }
     return all;
   }

@@ -58,13 +58,13 @@ public final class CycleText {
   /**
    * One cycle: its record as the device sent it, and its events.
    *
-   * @param carrier the event with the record, or null when none has come
+   * @param carrier the event with the record, or null when not received
    */
   public static String whole(CycleRow cycle, EventRow carrier, List<EventRow> events)
       throws IOException {
     StringBuilder text = new StringBuilder(table(List.of(cycle)));
     text.append("%nRecord%n".formatted());
-    text.append(carrier == null ? "none has come" : JsonData.indented(carrier.payload()));
+    text.append(carrier == null ? "not received" : JsonData.indented(carrier.payload()));
     text.append("%n%nEvents%n".formatted());
     for (EventRow event : events) {
       text.append("%10d  %s  %s".formatted(event.sequence(), event.time(), event.type()));

@@ -29,13 +29,14 @@ final class EventReader {
     Matcher topic = TOPIC.matcher(message.topic());
     if (!topic.matches()) {
       throw new NotAnEventException(
-          "the topic is none of a device; it is tankwright/DEVICE/events");
+          "the topic is not a device's; those are tankwright/DEVICE/events");
     }
     String device = topic.group(1);
     checkOctets(message.payload());
     ChainedEvent event = ChainedEvent.read(message.payload());
     if (!event.source().equals(SOURCE + device)) {
-      throw new NotAnEventException("an event of another source came on the topic of " + device);
+      throw new NotAnEventException(
+          "an event of another source was published on the topic of " + device);
     }
     if (!event.id().equals("%010d".formatted(event.sequence()))) {
       throw new NotAnEventException(
@@ -55,7 +56,8 @@ final class EventReader {
     }
     for (byte octet : payload) {
       if (octet >= 0 && octet < ' ') {
-        throw new NotAnEventException("the message has a control character; an event is one line");
+        throw new NotAnEventException(
+            "the message contains a control character; an event is one line");
       }
     }
   }
@@ -64,7 +66,7 @@ final class EventReader {
   private static void checkText(String name, String text) throws NotAnEventException {
     if (!isPlain(text)) {
       throw new NotAnEventException(
-          "the attribute " + name + " is too long or holds characters that are no text");
+          "the attribute " + name + " is too long or contains control characters");
     }
   }
 

@@ -20,7 +20,10 @@ public record Finding(String device, FindingKind kind, long first, long last, St
 
   static Finding changed(String device, long number) {
     return at(
-        device, FindingKind.CHANGED, number, "event " + number + " came again with another text");
+        device,
+        FindingKind.CHANGED,
+        number,
+        "event " + number + " was received again with different content");
   }
 
   static Finding broken(String device, long number) {
@@ -28,12 +31,12 @@ public record Finding(String device, FindingKind kind, long first, long last, St
         device,
         FindingKind.BROKEN,
         number,
-        "the chain is broken at event " + number + ": it or the one before was altered");
+        "the chain is broken at event " + number + ": it or the event before it was altered");
   }
 
   static Finding record(String device, long number) {
     return at(
-        device, FindingKind.RECORD, number, "event " + number + " carries no record to be read");
+        device, FindingKind.RECORD, number, "event " + number + " contains no readable record");
   }
 
   static Finding at(String device, FindingKind kind, long number, String text) {
@@ -48,7 +51,7 @@ public record Finding(String device, FindingKind kind, long first, long last, St
       case BROKEN -> broken(device, first);
       case RECORD -> record(device, first);
       case ALTERED, UNREADABLE, END, CYCLE ->
-          throw new IllegalArgumentException(kind + " is never stored");
+          throw new IllegalArgumentException(kind + " is not stored");
     };
   }
 }

@@ -4,7 +4,7 @@ package dev.tankwright.record;
 public enum FindingKind {
   /** Events are missing; closed when the last of them has come. */
   GAP,
-  /** A number came again with another text, which is kept aside. */
+  /** A number was received again with different content, which is kept aside. */
   CHANGED,
   /** The chain value does not fit the event and the one before. */
   BROKEN,
@@ -12,7 +12,7 @@ public enum FindingKind {
   RECORD,
   /** A row of the database no longer says what its event says. */
   ALTERED,
-  /** The stored text of an event is no event any more. */
+  /** The stored text of an event is no longer an event. */
   UNREADABLE,
   /** The last event that was recorded is not the last one that is there. */
   END,

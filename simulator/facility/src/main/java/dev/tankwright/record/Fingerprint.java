@@ -12,7 +12,8 @@ final class Fingerprint {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(octets));
     } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256, and this one has not", e);
+      throw new IllegalStateException(
+          "this Java platform lacks SHA-256, which every one must have", e);
     }
   }
 }

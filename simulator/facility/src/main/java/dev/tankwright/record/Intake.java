@@ -73,7 +73,7 @@ final class Intake {
       findings.add(Finding.changed(device, event.sequence()));
       putAside(
           new Message("tankwright/" + device + "/events", event.payload()),
-          "event " + event.sequence() + " of this device is stored with another text");
+          "event " + event.sequence() + " of this device is stored with different content");
     }
   }
 
@@ -170,7 +170,7 @@ final class Intake {
             reason,
             now);
     if (added > 0) {
-      noted.addAside(EventReader.plain(message.topic()) + ": put aside: " + reason);
+      noted.addAside(EventReader.plain(message.topic()) + ": set aside: " + reason);
     }
   }
 }

@@ -22,7 +22,7 @@ import java.util.regex.Pattern;
  */
 public final class PostgresDatabase implements Database {
   private static final String RIGHT =
-      "; right would be jdbc:postgresql://host/database, or with ?currentSchema=NAME behind it";
+      "; give jdbc:postgresql://host/database, optionally followed by ?currentSchema=NAME";
   private static final Pattern URL =
       Pattern.compile("jdbc:postgresql://([^/?#]+)/([^/?#]+)(?:\\?([^#]*))?");
   private static final Pattern LOOPBACK =
@@ -56,13 +56,13 @@ public final class PostgresDatabase implements Database {
       String url, Optional<String> user, Optional<Credentials> credentials) {
     Matcher parts = URL.matcher(url);
     if (!parts.matches()) {
-      throw new IllegalArgumentException("this is no JDBC URL of PostgreSQL" + RIGHT);
+      throw new IllegalArgumentException("this is not a PostgreSQL JDBC URL" + RIGHT);
     }
     List<String> names = parameters(parts.group(3));
     if (parts.group(1).contains("@") || names.stream().anyMatch(SECRETS::contains)) {
       throw new IllegalArgumentException(
-          "the JDBC URL holds a password, which everybody on this machine could read; give it by"
-              + " --db-password-file or TANKWRIGHT_DB_PASSWORD");
+          "the JDBC URL contains a password, which everyone on this machine could read; give it"
+              + " with --db-password-file or TANKWRIGHT_DB_PASSWORD");
     }
     String place = "jdbc:postgresql://" + parts.group(1) + "/" + parts.group(2);
     PostgresDatabase database = new PostgresDatabase(url, "the database " + place);
@@ -113,7 +113,7 @@ public final class PostgresDatabase implements Database {
               .orElseThrow();
       if (!alone) {
         throw StoreException.failing(
-            name + " is in use by another recorder; end that one, or give another database", null);
+            name + " is in use by another recorder; stop that one, or name another database", null);
       }
       if (sql.first("SHOW synchronous_commit", row -> row.getString(1)).orElse("").equals("off")) {
         sql.run("SET synchronous_commit = on"); // committed must mean that it outlives a crash
@@ -164,13 +164,14 @@ public final class PostgresDatabase implements Database {
   public String advice(SQLException e) {
     String state = e.getSQLState() == null ? "" : e.getSQLState();
     return switch (state.length() < 2 ? "" : state.substring(0, 2)) {
-      case "08" -> "look whether the server runs and can be reached from here";
+      case "08" -> "check that the server is running and reachable from here";
       case "28" -> "check --db-user, its password and the server's pg_hba.conf";
-      case "3D", "3F" -> "make the database first, as its owner: createdb NAME";
-      case "42" -> "let this user make tables in its schema, and write to those of a recorder";
-      case "53" -> "make room on the server's disk, or for one more connection";
-      case "55", "57" -> "the server is busy, starting or stopping; look at its log";
-      default -> "look at the server's log";
+      case "3D", "3F" -> "create the database first, as its owner: createdb NAME";
+      case "42" ->
+          "allow this user to create tables in the schema and to write to those of a recorder";
+      case "53" -> "free some space on the server's disk, or a connection";
+      case "55", "57" -> "the server is busy, starting or stopping; see its log";
+      default -> "see the server's log";
     };
   }
 }

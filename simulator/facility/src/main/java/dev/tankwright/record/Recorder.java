@@ -72,7 +72,7 @@ public final class Recorder {
       listener.listening();
       record(link);
       if (!isOver()) {
-        say("the connection to " + broker + " was lost; it is tried again");
+        say("the connection to " + broker + " was lost; retrying");
       }
     } catch (MqttException e) {
       say(words(e));
@@ -86,7 +86,7 @@ public final class Recorder {
           + broker
           + " refuses the subscription to "
           + EventReader.TOPICS
-          + "; give this user the right to read there";
+          + "; grant this user the right to read there";
     }
     return PlainErrors.of(broker.uri(), e);
   }
@@ -118,7 +118,7 @@ public final class Recorder {
         listener.committed(noted);
         again = false;
       } catch (StoreException e) {
-        say(e.getMessage() + ". Nothing is acknowledged that is not stored; it is tried again");
+        say(e.getMessage() + ". Events that are not stored are not acknowledged; retrying");
         failures++;
         again = stopping.getCount() > 0;
         pause(failures);

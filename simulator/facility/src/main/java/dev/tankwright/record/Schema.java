@@ -85,7 +85,7 @@ final class Schema {
             name
                 + " has schema version "
                 + version
-                + ", and this program knows version "
+                + ", but this program knows version "
                 + VERSION
                 + "; use the program that wrote it, or another database");
       }
@@ -97,8 +97,7 @@ final class Schema {
           name
               + " holds a table '"
               + there.iterator().next()
-              + "' of something else;"
-              + " give another database");
+              + "' of another program; name another database");
     }
   }
 
@@ -107,7 +106,7 @@ final class Schema {
     refuseOthers(sql, name);
     if (!tables(sql).contains(RECORDER)) {
       throw StoreException.bad(
-          name + " holds nothing of a recorder; give the one that 'tankwright record' writes");
+          name + " is not a recorder's database; name the one that 'tankwright record' writes");
     }
   }
 

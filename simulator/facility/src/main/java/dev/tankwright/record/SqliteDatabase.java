@@ -62,7 +62,7 @@ public record SqliteDatabase(Path file) implements Database {
   public Sql read() throws SQLException, StoreException {
     if (!Files.isRegularFile(file)) {
       throw StoreException.bad(
-          "there is no database " + file + "; give the one that 'tankwright record' writes");
+          "there is no database " + file + "; name the one that 'tankwright record' writes");
     }
     SQLiteConfig config = config();
     config.setReadOnly(true);
@@ -84,7 +84,7 @@ public record SqliteDatabase(Path file) implements Database {
 
   private SQLException notOne(SQLException e) throws StoreException {
     if (e.getErrorCode() == SQLiteErrorCode.SQLITE_NOTADB.code) {
-      throw StoreException.bad(file + " is no database of SQLite; give another file");
+      throw StoreException.bad(file + " is not an SQLite database; name another file");
     }
     return e;
   }
@@ -119,11 +119,11 @@ public record SqliteDatabase(Path file) implements Database {
   public String advice(SQLException e) {
     int code = e.getErrorCode() & 0xFF; // the rest is SQLite's extended code
     if (code == SQLiteErrorCode.SQLITE_BUSY.code || code == SQLiteErrorCode.SQLITE_LOCKED.code) {
-      return "another program holds it; end its transaction";
+      return "another program has locked it; end its transaction";
     }
     if (code == SQLiteErrorCode.SQLITE_FULL.code || code == SQLiteErrorCode.SQLITE_IOERR.code) {
-      return "make room on its disk, and look whether it is well";
+      return "free some space on its disk, and check the disk";
     }
-    return "look at the file and its folder; if it is damaged, put it aside for examination";
+    return "check the file and its folder; if it is damaged, move it away for analysis";
   }
 }

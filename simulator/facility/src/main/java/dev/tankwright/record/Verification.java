@@ -82,7 +82,7 @@ public final class Verification {
       compare(row, event);
       link(row, event);
     } catch (NotAnEventException e) {
-      String text = "the stored text of event " + row.sequence() + " is no event any more";
+      String text = "the stored text of event " + row.sequence() + " is no longer an event";
       found.add(Finding.at(row.device(), FindingKind.UNREADABLE, row.sequence(), text));
       check = null; // what comes next has nothing to follow from
     }
@@ -136,7 +136,8 @@ public final class Verification {
   private void checkEnd() {
     if (lastSeen < state.last) {
       String text =
-          "event %d was recorded last, and %d is the last there".formatted(state.last, lastSeen);
+          "event %d was recorded last, but the last stored event is %d"
+              .formatted(state.last, lastSeen);
       found.add(new Finding(state.device, FindingKind.END, lastSeen + 1, state.last, text));
     } else if (!lastChain.equals(state.lastChain)) {
       String text = "event %d was recorded with another chain value".formatted(state.last);
@@ -150,7 +151,7 @@ public final class Verification {
     }
     Optional<EventRow> carrier = records.event(row.device(), row.recordSequence());
     if (carrier.flatMap(Verification::report).map(CycleRow::of).filter(row::equals).isEmpty()) {
-      String text = "the row of cycle %d is not what its record says".formatted(row.cycle());
+      String text = "the row of cycle %d differs from its record".formatted(row.cycle());
       found.add(Finding.at(row.device(), FindingKind.CYCLE, row.recordSequence(), text));
     }
   }

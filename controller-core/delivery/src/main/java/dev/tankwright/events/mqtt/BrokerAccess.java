@@ -33,7 +33,7 @@ public record BrokerAccess(BrokerUri uri, Optional<Credentials> credentials, Tls
     if (!uri.encrypted() && !uri.isLoopback() && !plainTextAllowed) {
       throw new IllegalArgumentException(
           uri
-              + " is beyond this machine and in plain text: everybody on the way could read and"
+              + " is on another machine and unencrypted: anyone on the network could read and"
               + " change events; use mqtts://"
               + uri.host()
               + ", or allow it with --plain-text");

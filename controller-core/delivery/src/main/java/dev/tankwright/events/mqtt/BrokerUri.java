@@ -20,7 +20,7 @@ public record BrokerUri(String host, int port, boolean encrypted) {
   /** The port registered for MQTT over TLS (IANA). */
   public static final int DEFAULT_TLS_PORT = 8883;
 
-  private static final String RIGHT = "; right would be mqtts://host, or mqtt://host:1883";
+  private static final String RIGHT = "; give mqtts://host, or mqtt://host:1883";
   // RFC 5735: all of 127.0.0.0/8 is this machine.
   private static final Pattern LOOPBACK =
       Pattern.compile("localhost|127\\.\\d{1,3}\\.\\d{1,3}\\.\\d{1,3}|\\[::1]|\\[0:0:0:0:0:0:0:1]");
@@ -54,7 +54,7 @@ public record BrokerUri(String host, int port, boolean encrypted) {
     }
     boolean path = uri.getPath() != null && !uri.getPath().isEmpty() && !uri.getPath().equals("/");
     if (path || uri.getQuery() != null || uri.getFragment() != null) {
-      throw bad(uri, "goes on after host and port, which MQTT over TCP has no use for");
+      throw bad(uri, "continues after host and port, which MQTT over TCP does not use");
     }
     int usual = encrypted ? DEFAULT_TLS_PORT : DEFAULT_PORT;
     int port = uri.getPort() == -1 ? usual : uri.getPort();

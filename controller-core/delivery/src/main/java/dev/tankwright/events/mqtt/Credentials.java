@@ -35,7 +35,7 @@ public final class Credentials {
    */
   public static Credentials of(String user, String password) {
     if (user == null || user.isBlank()) {
-      throw new IllegalArgumentException("there is a password and no user name; give both");
+      throw new IllegalArgumentException("there is a password but no user name; give both");
     }
     if (password == null || password.isEmpty() || password.length() > LONGEST) {
       throw new IllegalArgumentException(
@@ -51,11 +51,12 @@ public final class Credentials {
    */
   public static Credentials fromFile(String user, Path file) throws IOException {
     if (!Files.isRegularFile(file)) {
-      throw new IOException("there is no password file " + file + "; write one, for you alone");
+      throw new IOException(
+          "there is no password file " + file + "; create one that only you can read");
     }
     if (isOpenToOthers(file)) {
       throw new IOException(
-          "the password file " + file + " is open to everybody; close it by chmod 600");
+          "the password file " + file + " is readable by others; run chmod 600 on it");
     }
     String text = Files.readString(file);
     String first = text.lines().findFirst().orElse("");

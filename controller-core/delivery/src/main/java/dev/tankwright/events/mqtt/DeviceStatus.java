@@ -19,7 +19,9 @@ public record DeviceStatus(String phase, boolean faultPresent, boolean outboxTro
   public DeviceStatus {
     if (phase != null && !NAME.matcher(phase).matches()) {
       throw new IllegalArgumentException(
-          "phase '" + phase + "' is no name; give capitals, digits and underscores, as CLEANING");
+          "phase '"
+              + phase
+              + "' is not a name; use capitals, digits and underscores, as in CLEANING");
     }
   }
 

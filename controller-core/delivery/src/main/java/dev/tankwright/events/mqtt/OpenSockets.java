@@ -19,11 +19,11 @@ final class OpenSockets {
   /**
    * Remembers a socket.
    *
-   * @throws IOException if the connection has been given up
+   * @throws IOException if the connection is closed
    */
   synchronized void add(Socket socket, FirstWord word) throws IOException {
     if (closed) {
-      throw new IOException("the connection has been given up");
+      throw new IOException("the connection is closed");
     }
     socket.setTcpNoDelay(true);
     sockets.add(new Open(socket, word));

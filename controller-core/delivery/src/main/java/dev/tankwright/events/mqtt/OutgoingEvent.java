@@ -23,7 +23,7 @@ public record OutgoingEvent(String id, byte[] payload) {
     }
     if (payload == null || payload.length == 0 || payload.length > MAX_PAYLOAD) {
       throw new IllegalArgumentException(
-          "event %s has a payload of %d bytes; 1 to %d bytes can be sent"
+          "event %s has a payload of %d bytes; 1 to %d bytes are allowed"
               .formatted(id, payload == null ? 0 : payload.length, MAX_PAYLOAD));
     }
     payload = payload.clone();

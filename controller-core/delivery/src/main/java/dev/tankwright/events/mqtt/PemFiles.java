@@ -37,7 +37,7 @@ final class PemFiles {
       }
     } catch (CertificateException e) {
       throw new IOException(
-          file + " holds no certificates in PEM (" + e.getMessage() + "); give X.509 in PEM", e);
+          file + " does not hold PEM certificates (" + e.getMessage() + "); give X.509 in PEM", e);
     }
     if (all.isEmpty()) {
       throw new IOException(file + " holds no certificate; give X.509 in PEM");
@@ -51,15 +51,15 @@ final class PemFiles {
     if (!found.find()) {
       throw new IOException(
           file
-              + " holds no private key in PKCS #8 without a pass phrase; make one by"
-              + " openssl pkcs8 -topk8 -nocrypt");
+              + " does not hold an unencrypted PKCS #8 private key; convert it with openssl pkcs8"
+              + " -topk8 -nocrypt");
     }
     try {
       byte[] encoded = Base64.getMimeDecoder().decode(found.group(1));
       return KeyFactory.getInstance(algorithm).generatePrivate(new PKCS8EncodedKeySpec(encoded));
     } catch (GeneralSecurityException | IllegalArgumentException e) {
       throw new IOException(
-          file + " holds a key that is not of the certificate's kind, " + algorithm, e);
+          file + " holds a key of another type than the certificate's, " + algorithm, e);
     }
   }
 

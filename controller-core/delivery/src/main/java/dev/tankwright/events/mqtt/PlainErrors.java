@@ -36,8 +36,8 @@ public final class PlainErrors {
         + " broke ("
         + root.getClass().getSimpleName()
         + (root.getMessage() == null ? "" : ": " + root.getMessage())
-        + "); look at the broker's log"
-        + (broker.encrypted() ? ", and whether this is its port for TLS, mostly 8883" : "");
+        + "); see the broker's log"
+        + (broker.encrypted() ? ", and whether this is its TLS port, usually 8883" : "");
   }
 
   private static Throwable root(Throwable error) {
@@ -56,18 +56,18 @@ public final class PlainErrors {
       case MqttException.REASON_CODE_INVALID_CLIENT_ID ->
           refused + "it does not accept this client id; allow ids that start with 'tankwright-'";
       case MqttException.REASON_CODE_BROKER_UNAVAILABLE ->
-          refused + "its MQTT service is not available; look at the broker's log";
+          refused + "its MQTT service is not available; see the broker's log";
       case MqttException.REASON_CODE_FAILED_AUTHENTICATION,
           MqttException.REASON_CODE_NOT_AUTHORIZED ->
           refused
               + "this client is not authorised; check user name, password or certificate, or allow"
               + " it on its topics without";
       case MqttException.REASON_CODE_CLIENT_TIMEOUT ->
-          "the broker at " + broker + " stopped answering; look whether it still runs";
+          "the broker at " + broker + " stopped answering; check that it is running";
       case MqttException.REASON_CODE_CONNECTION_LOST ->
-          "the broker at " + broker + " closed the connection; look at its log";
+          "the broker at " + broker + " closed the connection; see its log";
       default ->
-          "MQTT error %d at %s (%s); look at the broker's log"
+          "MQTT error %d at %s (%s); see the broker's log"
               .formatted(error.getReasonCode(), broker, error.getMessage());
     };
   }

@@ -86,7 +86,7 @@ final class PublisherWorker implements Runnable {
         handle(mailbox.poll(waitNanos(), TimeUnit.NANOSECONDS));
       }
     } catch (InterruptedException e) {
-      lastError = "publishing to " + config.broker() + " was interrupted before it was done";
+      lastError = "publishing to " + config.broker() + " was interrupted";
     } finally {
       end();
       ended.countDown();
@@ -113,12 +113,12 @@ final class PublisherWorker implements Runnable {
       }
       case CONNECTING -> {
         if (overdue) {
-          fail("does not answer; is it an MQTT broker, and does it run?");
+          fail("does not answer; check that it is an MQTT broker and is running");
         }
       }
       case OPEN -> {
         if (overdue && !window.isEmpty()) {
-          fail("takes events but does not acknowledge them; look at its log");
+          fail("accepts events but does not acknowledge them; see its log");
         } else {
           speak();
         }

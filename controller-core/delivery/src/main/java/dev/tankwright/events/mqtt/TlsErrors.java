@@ -20,7 +20,9 @@ final class TlsErrors {
         return "the certificate of " + broker + " " + words;
       }
     }
-    return tls ? "no encrypted connection to " + broker + ": " + refusal(error) : null;
+    return tls
+        ? "cannot establish an encrypted connection to " + broker + ": " + refusal(error)
+        : null;
   }
 
   private static String certificate(Throwable cause) {
@@ -31,13 +33,13 @@ final class TlsErrors {
       return "is not valid yet (" + cause.getMessage() + "); set this machine's clock";
     }
     if (cause instanceof CertPathBuilderException) {
-      return "is of no authority that is trusted here; give the authority's certificate by"
-          + " --broker-ca";
+      return "was issued by an authority that is not trusted here; name the authority's certificate"
+          + " with --broker-ca";
     }
     if (cause instanceof CertificateException && isAboutAName(cause)) {
-      return "is for another host ("
+      return "was issued for another host ("
           + cause.getMessage()
-          + "); use the name that it was made for, or have one made for this name";
+          + "); use the name in the certificate, or have one issued for this name";
     }
     return null;
   }
@@ -54,13 +56,13 @@ final class TlsErrors {
     }
     String text = String.valueOf(root.getMessage());
     if (text.contains("plaintext") || text.contains("Unsupported or unrecognized")) {
-      return "this port speaks in plain text; use the broker's port for TLS, mostly 8883";
+      return "this port is unencrypted; use the broker's TLS port, usually 8883";
     }
     if (text.contains("certificate_required") || text.contains("bad_certificate")) {
       return "the broker asks for a client certificate that it trusts ("
           + text
-          + "); give one by --client-cert and --client-key";
+          + "); name one with --client-cert and --client-key";
     }
-    return text + "; look at the broker's log";
+    return text + "; see the broker's log";
   }
 }

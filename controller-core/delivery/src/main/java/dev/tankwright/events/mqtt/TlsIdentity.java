@@ -45,7 +45,7 @@ public final class TlsIdentity {
   public static TlsIdentity ofFiles(Path authorities, Path certificate, Path key)
       throws IOException {
     if ((certificate == null) != (key == null)) {
-      throw new IOException("a client certificate and its key go together; give both or none");
+      throw new IOException("a client certificate needs its key; give both or neither");
     }
     try {
       KeyStore trusted = authorities == null ? null : trustStore(authorities);
@@ -86,7 +86,7 @@ public final class TlsIdentity {
       context.init(keyManagers(), trustManagers(), null);
       return context.getSocketFactory();
     } catch (GeneralSecurityException e) {
-      throw new IllegalStateException("this Java platform offers no TLS as it should", e);
+      throw new IllegalStateException("this Java platform does not provide TLS", e);
     }
   }
 

@@ -34,7 +34,7 @@ public record Continuation(HostMemory memory, Optional<Instant> lastTime) {
       ChainedEvent event = ChainedEvent.read(last.get().payload());
       if (!event.source().equals(source)) {
         throw new OutboxException(
-            "the outbox %s holds events of %s, and %s cannot go on in it; give another file"
+            "the outbox %s holds events of %s, and %s cannot continue it; name another file"
                 .formatted(outbox.file(), event.source(), source));
       }
       Optional<byte[]> kept = outbox.memory();
@@ -42,7 +42,7 @@ public record Continuation(HostMemory memory, Optional<Instant> lastTime) {
           kept.isPresent() ? HostMemoryForm.read(kept.get()) : HostMemory.at(event.link());
       if (!memory.link().equals(event.link())) {
         throw new OutboxException(
-            "the last event of the outbox %s is number %d, and its host's memory is of number %d; put it aside for examination and begin a new one"
+            "the last event of the outbox %s is number %d, but its host's memory belongs to number %d; move it away for analysis and start a new one"
                 .formatted(outbox.file(), event.sequence(), memory.link().sequence()));
       }
       return new Continuation(memory, Optional.of(Instant.parse(event.time())));
@@ -50,9 +50,9 @@ public record Continuation(HostMemory memory, Optional<Instant> lastTime) {
       throw new OutboxException(
           "the outbox "
               + outbox.file()
-              + " cannot be gone on in ("
+              + " cannot be continued ("
               + e.getMessage()
-              + "); put it aside for examination and begin a new one",
+              + "); move it away for analysis and start a new one",
           e);
     }
   }

@@ -105,7 +105,7 @@ public final class Outbox implements EventQueue, AutoCloseable {
             + file
             + " cannot be used ("
             + e.getMessage()
-            + "); if it is damaged, put it aside for examination and begin a new one",
+            + "); if it is damaged, move it away for analysis and start a new one",
         e);
   }
 
@@ -115,7 +115,7 @@ public final class Outbox implements EventQueue, AutoCloseable {
     long count = database.number("SELECT COUNT(*) FROM event");
     if (count != 0 && count != last - first + 1) {
       throw new OutboxException(
-          "the outbox %s holds %d events between %d and %d, so some are gone; put it aside for examination and begin a new one"
+          "the outbox %s holds %d events between %d and %d, so some are missing; move it away for analysis and start a new one"
               .formatted(file, count, first, last));
     }
     return last;

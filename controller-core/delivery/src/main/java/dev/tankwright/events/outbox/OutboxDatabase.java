@@ -57,7 +57,7 @@ final class OutboxDatabase implements AutoCloseable {
     boolean empty = number("SELECT COUNT(*) FROM sqlite_master") == 0;
     if (!empty && (application != APPLICATION || format != FORMAT)) {
       throw new OutboxException(
-          file + " is a database, but no outbox of this version; give another file");
+          file + " is a database, but not an outbox of this version; name another file");
     }
     if (empty) {
       // before the first page is written, or never

@@ -49,7 +49,7 @@ public final class OwnedFile implements AutoCloseable {
               + database
               + " cannot be opened ("
               + e
-              + "); give a file in a folder that exists and is yours",
+              + "); name a file in a folder that exists and that you may write to",
           e);
     }
   }
@@ -85,7 +85,7 @@ public final class OwnedFile implements AutoCloseable {
       }
     }
     if (lock == null) {
-      throw new OutboxException(name + " is in use; end the other program, or give another file");
+      throw new OutboxException(name + " is in use; stop the other program, or name another file");
     }
     return channel;
   }

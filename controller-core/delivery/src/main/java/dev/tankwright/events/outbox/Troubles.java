@@ -47,8 +47,8 @@ final class Troubles {
     return "the disk of the outbox "
         + file
         + limit
-        + " is full; events wait in memory and are sent once there is room: make room, or let the"
-        + " broker acknowledge what is owed";
+        + " is full; events wait in memory until there is space: free some space, or let the broker"
+        + " acknowledge the pending events";
   }
 
   private String other(SQLException error) {
@@ -56,6 +56,6 @@ final class Troubles {
         + file
         + " cannot be written ("
         + error.getMessage()
-        + "); events wait in memory: look at the disk";
+        + "); events wait in memory: check the disk";
   }
 }

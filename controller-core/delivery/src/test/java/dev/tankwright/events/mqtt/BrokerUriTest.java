@@ -34,7 +34,7 @@ class BrokerUriTest {
     "tcp://:1883, names no host",
     "tcp://host:0, not in 1..65535",
     "tcp://host:70000, not in 1..65535",
-    "tcp://host/topic, goes on after host and port",
+    "tcp://host/topic, continues after host and port",
     "tcp://host:12x, names no host",
     "'tcp://ho st', not a broker URI",
   })
@@ -42,9 +42,7 @@ class BrokerUriTest {
     IllegalArgumentException e =
         assertThrows(IllegalArgumentException.class, () -> BrokerUri.parse(text));
     assertTrue(e.getMessage().contains(words), e.getMessage());
-    assertTrue(
-        e.getMessage().contains("right would be mqtts://host, or mqtt://host:1883"),
-        e.getMessage());
+    assertTrue(e.getMessage().contains("give mqtts://host, or mqtt://host:1883"), e.getMessage());
   }
 
   @ParameterizedTest

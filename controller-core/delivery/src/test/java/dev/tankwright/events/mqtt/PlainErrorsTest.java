@@ -34,7 +34,7 @@ class PlainErrorsTest {
         Arguments.of(new MqttException(5), "not authorised"),
         Arguments.of(
             new SSLHandshakeException("Received fatal alert: bad_certificate"), "--client-cert"),
-        Arguments.of(new SSLException("Unsupported or unrecognized SSL message"), "plain text"),
+        Arguments.of(new SSLException("Unsupported or unrecognized SSL message"), "unencrypted"),
         Arguments.of(
             new SSLHandshakeException("x").initCause(new CertificateExpiredException("NotAfter")),
             "has expired"),

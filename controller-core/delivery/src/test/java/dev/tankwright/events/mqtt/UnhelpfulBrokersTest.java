@@ -137,8 +137,7 @@ class UnhelpfulBrokersTest {
       acceptor.setDaemon(true);
       acceptor.start();
       assertUndelivered(
-          publishTwo(rude.getLocalPort(), "rude", Duration.ofSeconds(10)),
-          "look at the broker's log");
+          publishTwo(rude.getLocalPort(), "rude", Duration.ofSeconds(10)), "see the broker's log");
     }
     assertNoThreadLeft("rude");
   }

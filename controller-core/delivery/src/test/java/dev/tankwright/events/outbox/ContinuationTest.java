@@ -128,14 +128,14 @@ class ContinuationTest {
       outside.commit();
     }
     OutboxException e = assertThrows(OutboxException.class, this::read);
-    assertTrue(e.getMessage().contains("is number 2, and its host's memory is of number 0"));
+    assertTrue(e.getMessage().contains("is number 2, but its host's memory belongs to number 0"));
     try (OutboxDatabase outside = OutboxDatabase.writer(folder.resolve("outbox.db"))) {
       outside.begin();
       outside.remember("a letter".getBytes(UTF_8));
       outside.commit();
     }
     e = assertThrows(OutboxException.class, this::read);
-    assertTrue(e.getMessage().contains("no memory of a host"), e.getMessage());
+    assertTrue(e.getMessage().contains("not a host's memory"), e.getMessage());
     assertTrue(e.getMessage().contains("outbox.db"), e.getMessage());
   }
 
@@ -147,7 +147,7 @@ class ContinuationTest {
       await().until(() -> outbox.health().committed() == 1);
       OutboxException e =
           assertThrows(OutboxException.class, () -> Continuation.of(outbox, SOURCE));
-      assertTrue(e.getMessage().contains("cannot be gone on in"), e.getMessage());
+      assertTrue(e.getMessage().contains("cannot be continued"), e.getMessage());
     }
   }
 }

@@ -33,7 +33,7 @@ final class CampaignHead {
     html.fact("Phases", "", Integer.toString(about.phases().size()));
     html.fact("Requirements", "", Integer.toString(about.requirements().size()));
     html.fact("Seed", "", Long.toString(about.seed()));
-    html.fact("Share", "", CampaignHeadline.share(results));
+    html.fact("Shard", "", CampaignHeadline.share(results));
     html.fact("Tankwright", "", about.version());
     html.fact("Campaign file", "", about.file());
     html.fact("SHA-256 of campaign, scenarios and baths", "long sum", about.sha256());
@@ -58,8 +58,8 @@ final class CampaignHead {
           "open",
           summary.required().name(),
           results.isWhole()
-              ? "No case put it to the test: nothing is shown about it."
-              : "No case of this share put it to the test; another share may.");
+              ? "No case exercised it, so nothing is shown about it."
+              : "No case of this shard exercised it; another shard may.");
     }
     empty(items, results);
     String all = items.toString();

@@ -62,9 +62,9 @@ final class CampaignPage {
     if (worst.isEmpty()) {
       boolean any = results.count(CaseOutcome.HELD) + results.count(CaseOutcome.FAILED) > 0;
       return any
-          ? "<p>No case was run again for its trace. <code>tankwright report FOLDER --campaign"
-              + " FILE</code> does it.</p>\n"
-          : "<p>No case shows anything.</p>\n";
+          ? "<p>No case has been run again for its trace. <code>tankwright report FOLDER --campaign"
+              + " FILE</code> runs the worst cases again.</p>\n"
+          : "<p>No case was exercised.</p>\n";
     }
     Html html = new Html().raw(TracePlot.legend());
     worst.forEach(each -> WorstSection.write(html, results, each, each.equals(worst.get(0))));

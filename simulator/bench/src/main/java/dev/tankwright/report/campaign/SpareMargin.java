@@ -10,17 +10,17 @@ import java.util.Locale;
  */
 public enum SpareMargin {
   /** At least a comfortable margin. */
-  AMPLE("ample", "at least 10 K, 1 min, 1 L, 100 W or 1; of reactions 100 ms"),
+  AMPLE("ample", "at least 10 K, 1 min, 1 L, 100 W or 1; 100 ms for reactions"),
   /** At least a tenth of it. */
   FAIR("fair", "at least a tenth of that"),
   /** At least a hundredth. */
   CLOSE("close", "at least a hundredth"),
   /** Less, and still held. */
-  TIGHT("tight", "less, and still held"),
+  TIGHT("tight", "less, but held"),
   /** It held, and has no margin that could be measured. */
   UNMEASURED("no measure", "held, without a margin"),
   /** It shows nothing: the phase was never reached, or nothing was put to the test. */
-  EMPTY("not shown", "not reached, or nothing put to the test"),
+  EMPTY("not shown", "not reached, or not exercised"),
   /** At least one case failed. */
   FAILED("failed", "at least one case failed");
 

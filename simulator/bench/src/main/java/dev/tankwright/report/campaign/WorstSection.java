@@ -46,7 +46,7 @@ final class WorstSection {
     html.raw("</pre></details>\n");
     CellSection.replay(html, results, result.number());
     html.raw("<p class=\"ways\"><a href=\"").text(worst.report());
-    html.raw("\">Whole report with plots to zoom</a> <a href=\"#");
+    html.raw("\">Full report with zoomable plots</a> <a href=\"#");
     html.raw(HeatMap.id(results, worst.cell())).raw("\">Its cell</a> ");
     html.raw("<a href=\"#heat\">Back to the matrix</a></p>\n</details>\n</article>\n");
   }
@@ -118,7 +118,7 @@ final class WorstSection {
     html.raw("</ol>\n");
     if (marks.size() > MOMENTS) {
       html.raw("<p class=\"note\">").raw(marks.size() - MOMENTS);
-      html.raw(" more stand in the whole report.</p>\n");
+      html.raw(" more are in the full report.</p>\n");
     }
   }
 }

@@ -31,7 +31,7 @@ public record Change(Kind kind, Optional<JudgedLine> before, Optional<JudgedLine
     /** It holds with more to spare than before. */
     MARGIN_GAINED("margin gained"),
     /** It holds, but its margin has another unit now, or none. */
-    MEASURED_OTHERWISE("measured otherwise"),
+    UNIT_CHANGED("margin unit changed"),
     /** It is as it was, within the tolerance. */
     SAME("unchanged");
 
@@ -97,7 +97,7 @@ public record Change(Kind kind, Optional<JudgedLine> before, Optional<JudgedLine
     double then = before.margin().orElse(Double.NaN);
     double now = after.margin().orElse(Double.NaN);
     if (Double.isNaN(then) || Double.isNaN(now) || !before.unit().equals(after.unit())) {
-      return Kind.MEASURED_OTHERWISE;
+      return Kind.UNIT_CHANGED;
     }
     boolean within = Double.isFinite(then) && Math.abs(now - then) <= Math.abs(then) * tolerance;
     if (then == now || within) {

@@ -52,9 +52,9 @@ final class ChangesPage {
     html.raw("Changes against an earlier release</p>\n<h1>").text(title(comparison.after()));
     html.raw("</h1>\n<dl class=\"facts\">\n");
     html.fact("Baseline", "long", comparison.before().folder().toString());
-    html.fact("Baseline made by", "", ChangesText.versions(comparison.before()));
-    html.fact("Now", "long", comparison.after().folder().toString());
-    html.fact("Now made by", "", ChangesText.versions(comparison.after()));
+    html.fact("Baseline version", "", ChangesText.versions(comparison.before()));
+    html.fact("Current results", "long", comparison.after().folder().toString());
+    html.fact("Current version", "", ChangesText.versions(comparison.after()));
     html.fact("Compared", "", Words.count(comparison.changes().size(), "line"));
     html.fact("Tolerance", "", Decimal.of(comparison.tolerance() * 100, 1) + " % of a margin");
     return html.raw("</dl></div>\n").toString();
@@ -80,7 +80,7 @@ final class ChangesPage {
         any = true;
       }
     }
-    return any ? html.toString() : "<p>Every outcome is as it was, and every margin too.</p>\n";
+    return any ? html.toString() : "<p>All outcomes and margins are unchanged.</p>\n";
   }
 
   private static void table(Html html, Change.Kind kind, List<Change> changes) {
@@ -90,7 +90,7 @@ final class ChangesPage {
     html.raw("</span> ").raw(changes.size()).raw("</h3>\n<div class=\"box\" tabindex=\"0\" ");
     html.raw("role=\"region\" aria-labelledby=\"").raw(id).raw("\">\n<table class=\"changes\">\n");
     html.raw("<thead><tr>").column("", "Where").column("", "Requirement or cell");
-    html.column("num", "Margin then").column("num", "Margin now").column("", "What happened");
+    html.column("num", "Margin before").column("num", "Margin now").column("", "What happened");
     html.raw("</tr></thead>\n<tbody>\n");
     changes.forEach(change -> row(html, change));
     html.raw("</tbody>\n</table>\n</div>\n");
@@ -114,7 +114,7 @@ final class ChangesPage {
   private static String mark(Change.Kind kind) {
     return switch (kind) {
       case NEWLY_FAILING, STILL_FAILING -> "failed";
-      case NO_LONGER_EXERCISED, MISSING, MARGIN_LOST, MEASURED_OTHERWISE -> "open";
+      case NO_LONGER_EXERCISED, MISSING, MARGIN_LOST, UNIT_CHANGED -> "open";
       case NEWLY_HOLDING, NEW, MARGIN_GAINED, SAME -> "held";
     };
   }
@@ -130,7 +130,7 @@ final class ChangesPage {
           + " baseline.</p>\n";
     }
     Html html = new Html();
-    html.raw("<table>\n<thead><tr>").column("", "Where").column("", "What").column("", "Then");
+    html.raw("<table>\n<thead><tr>").column("", "Where").column("", "What").column("", "Before");
     html.column("", "Now").raw("</tr></thead>\n<tbody>\n");
     for (InputChange input : inputs) {
       html.raw("<tr><td>").text(input.where()).raw("</td><th scope=\"row\">").text(input.what());

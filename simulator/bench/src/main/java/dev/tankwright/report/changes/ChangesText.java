@@ -42,16 +42,16 @@ public final class ChangesText {
     for (InputChange input : inputs.subList(0, Math.min(MOST, inputs.size()))) {
       String where = input.where().isEmpty() ? "" : input.where() + ", ";
       row(
-          "otherwise run",
+          "changed inputs",
           where
               + input.what()
               + ": "
               + InputChange.brief(input.before())
-              + " then, "
+              + " before, "
               + InputChange.brief(input.after())
               + " now");
     }
-    more(inputs.size(), "otherwise run");
+    more(inputs.size(), "changed inputs");
     out.append('\n');
   }
 
@@ -99,7 +99,7 @@ public final class ChangesText {
     if (then.isEmpty() || now.isEmpty()) {
       return ", margin " + then + now;
     }
-    return ", margin " + then + " then, " + now + " now";
+    return ", margin " + then + " before, " + now + " now";
   }
 
   private void row(String word, String text) {

@@ -84,7 +84,7 @@ final class ComparableResults {
               + before.folder()
               + " the "
               + CampaignHeadline.share(before)
-              + "; join the shares first by 'tankwright merge'");
+              + "; join the shards first with 'tankwright merge'");
     }
   }
 

@@ -83,7 +83,7 @@ public final class BrokenRuleScenario {
         fileName(violation),
         "",
         rule.name() + " is broken",
-        "Shows the shortest way to a scan that breaks this rule: " + rule.statement(),
+        "Shows the shortest way to a scan that violates this rule: " + rule.statement(),
         "bench-1",
         Instant.parse("2026-01-05T08:00:00Z"),
         1,

@@ -63,7 +63,7 @@ final class ProvenSetLines {
         }
       } catch (IllegalArgumentException e) {
         throw new IllegalArgumentException(
-            (line.getRecordNumber() + 1) + ": no proven set (" + e.getMessage() + ")", e);
+            (line.getRecordNumber() + 1) + ": not a proven set (" + e.getMessage() + ")", e);
       }
     }
     return sets;

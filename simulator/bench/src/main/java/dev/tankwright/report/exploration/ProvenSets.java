@@ -78,7 +78,9 @@ public final class ProvenSets implements Closeable {
     // Before anything is written: what is not ours is not touched.
     if (!ProvenSetLines.isBeginning(all)) {
       throw new IllegalArgumentException(
-          file + ":1: these are no proven sets; the headings are " + ProvenSetLines.HEADINGS);
+          file
+              + ":1: this is not a file of proven sets; the headings are "
+              + ProvenSetLines.HEADINGS);
     }
     String whole = all.substring(0, all.lastIndexOf('\n') + 1);
     try {

@@ -49,7 +49,7 @@ public final class JsonFields {
               + whole("format-version")
               + "; this program reads "
               + version
-              + ", so read it with the program that wrote it, or make it anew");
+              + ", so read it with the program that wrote it, or create it again");
     }
   }
 
@@ -122,7 +122,7 @@ public final class JsonFields {
     for (Object element : as(List.class, name, "a list")) {
       String where = place + ", " + name + " " + (found.size() + 1);
       if (!(element instanceof Map<?, ?> inner)) {
-        throw new UnreadableException(where + ": no object; the file is damaged");
+        throw new UnreadableException(where + ": not an object; the file is damaged");
       }
       found.add(new JsonFields(map(inner), where));
     }

@@ -33,11 +33,11 @@ public final class JsonTree {
   public static JsonFields object(byte[] document, String file) throws UnreadableException {
     try (JsonParser parser = FACTORY.createParser(document)) {
       if (parser.nextToken() != JsonToken.START_OBJECT) {
-        throw new UnreadableException(file + ": no JSON object; it is empty or of another kind");
+        throw new UnreadableException(file + ": not a JSON object; it is empty or of another kind");
       }
       Map<String, Object> members = new JsonTree(parser).members();
       if (parser.nextToken() != null) {
-        throw new UnreadableException(file + ": something follows the end of the document");
+        throw new UnreadableException(file + ": the document is followed by more text");
       }
       return new JsonFields(members, file);
     } catch (JsonProcessingException e) {
@@ -45,9 +45,9 @@ public final class JsonTree {
       throw new UnreadableException(
           file
               + where
-              + ": cut off or damaged ("
+              + ": incomplete or damaged ("
               + e.getOriginalMessage()
-              + "); make it anew from its scenario");
+              + "); create it again from its scenario");
     } catch (IOException e) {
       throw new UncheckedIOException("Bytes in memory cannot be read", e);
     }

@@ -54,13 +54,13 @@ public record Manifest(Map<String, String> sums) {
    * Reads the list of a folder.
    *
    * @throws UnreadableException when there is none, when a line is no line of such a list, or when
-   *     a path leads out of the folder
+   *     a path is outside the folder
    */
   static Manifest read(Path folder) throws UnreadableException {
     Path file = folder.resolve(NAME);
     if (!Files.isRegularFile(file)) {
       throw new UnreadableException(
-          file + ": there is no such list; 'tankwright report " + folder + "' writes one");
+          file + ": this list does not exist; 'tankwright report " + folder + "' writes one");
     }
     Map<String, String> sums = new TreeMap<>();
     int number = 0;
@@ -73,7 +73,7 @@ public record Manifest(Map<String, String> sums) {
       }
     }
     if (sums.isEmpty()) {
-      throw new UnreadableException(file + ": the list is empty; make it anew");
+      throw new UnreadableException(file + ": the list is empty; create it again");
     }
     return new Manifest(sums);
   }
@@ -89,7 +89,7 @@ public record Manifest(Map<String, String> sums) {
   private static String path(Path folder, String line, String place) throws UnreadableException {
     if (!line.matches("\\\\?[0-9a-f]{64} [ *].+")) {
       throw new UnreadableException(
-          place + ": no checksum, two spaces and a path; the list is cut off or damaged");
+          place + ": not a checksum, two spaces and a path; the list is incomplete or damaged");
     }
     String path = line.substring(line.startsWith("\\") ? 67 : 66);
     if (line.startsWith("\\")) {
@@ -97,7 +97,7 @@ public record Manifest(Map<String, String> sums) {
     }
     Path root = folder.toAbsolutePath().normalize();
     if (path.indexOf('\0') >= 0 || !root.resolve(path).normalize().startsWith(root)) {
-      throw new UnreadableException(place + ": " + path + " leads out of the folder");
+      throw new UnreadableException(place + ": " + path + " is outside the folder");
     }
     return path;
   }

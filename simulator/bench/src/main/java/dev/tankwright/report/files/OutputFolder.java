@@ -34,7 +34,7 @@ public final class OutputFolder {
       Files.createDirectories(directory);
     } catch (IOException e) {
       throw new UnwritableException(
-          "The directory " + directory + " cannot be made (" + e + "); name one that can", e);
+          "The directory " + directory + " cannot be created (" + e + "); name one that can", e);
     }
   }
 

@@ -87,7 +87,7 @@ public final class CampaignJunit {
     return new JunitSuite.Case(
         name,
         summary.isVacuous() && isWhole() ? "not-exercised" : "",
-        "No case put it to the test",
+        "No case exercised it",
         summary.required().statement() + "\n" + CampaignText.account(summary) + "\n");
   }
 

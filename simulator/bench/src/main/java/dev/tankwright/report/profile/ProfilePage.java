@@ -33,7 +33,7 @@ public final class ProfilePage {
   private static String table(List<Fact> facts) {
     Html html = new Html();
     html.raw("<table>\n<thead><tr>").column("", "What").column("num", "Value");
-    html.column("", "Unit").column("", "It rests on").raw("</tr></thead>\n<tbody>\n");
+    html.column("", "Unit").column("", "Conditions").raw("</tr></thead>\n<tbody>\n");
     for (Fact fact : facts) {
       html.raw("<tr><th scope=\"row\">").text(fact.what()).raw("</th><td class=\"num\">");
       html.text(FactsText.number(fact)).raw("</td><td>").text(FactsText.unit(fact));

@@ -51,6 +51,6 @@ public final class CampaignHeadline {
   /** Whether the whole campaign was run, not a share of it. */
   public static String share(CampaignResults results) {
     String shard = results.about().shard().toString();
-    return shard.equals("1/1") ? "whole campaign" : "share " + shard;
+    return shard.equals("1/1") ? "whole campaign" : "shard " + shard;
   }
 }

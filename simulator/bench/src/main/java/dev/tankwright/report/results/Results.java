@@ -38,7 +38,7 @@ public sealed interface Results permits RunResults, CampaignResults {
    */
   static Results read(Path folder) throws UnreadableException {
     if (!Files.isDirectory(folder)) {
-      String what = Files.exists(folder) ? "this is no folder" : "there is no such folder";
+      String what = Files.exists(folder) ? "this is not a folder" : "there is no such folder";
       throw new UnreadableException(folder + ": " + what + "; " + whatWouldBeRight());
     }
     if (Files.exists(folder.resolve(ResultFile.NAME))) {
@@ -48,7 +48,7 @@ public sealed interface Results permits RunResults, CampaignResults {
     if (found.isEmpty()) {
       throw new UnreadableException(
           folder
-              + ": no result in this folder, there is neither "
+              + ": no result in this folder; it has neither "
               + RunFiles.RESULT
               + " nor "
               + ResultFile.NAME
@@ -68,15 +68,15 @@ public sealed interface Results permits RunResults, CampaignResults {
     if (runs.size() > 1 && runs.get(0).label().isEmpty()) {
       throw new UnreadableException(
           folder
-              + ": this folder holds a run of its own and below it the runs of "
+              + ": this folder holds a run, and its subfolders hold the runs of "
               + Words.count(runs.size() - 1, "folder")
-              + "; give each its own folder by --out");
+              + "; give each its own folder with --out");
     }
     return new RunResults(folder, runs);
   }
 
   private static String whatWouldBeRight() {
-    return "name a folder that 'tankwright run' or 'tankwright campaign' wrote by --out";
+    return "name a folder that 'tankwright run' or 'tankwright campaign' wrote with --out";
   }
 
   private static List<Path> documents(Path folder) throws UnreadableException {
@@ -102,7 +102,7 @@ public sealed interface Results permits RunResults, CampaignResults {
       long size = Files.size(document);
       if (size > LARGEST_BYTES) {
         throw new UnreadableException(
-            document + ": " + size + " bytes; a document of results is far smaller");
+            document + ": " + size + " bytes; a result document is far smaller");
       }
       return Files.readAllBytes(document);
     } catch (IOException e) {

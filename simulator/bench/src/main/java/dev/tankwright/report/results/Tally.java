@@ -40,7 +40,7 @@ public record Tally(int held, int failed, int notExercised) {
   /** The run in a few words. */
   public String headline() {
     if (all() == 0) {
-      return "Nothing was required";
+      return "No requirements";
     }
     return switch (outcome()) {
       case HELD -> held == 1 ? "The one requirement held" : "All " + held + " held";

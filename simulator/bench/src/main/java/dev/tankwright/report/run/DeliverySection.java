@@ -18,7 +18,7 @@ final class DeliverySection {
   static String of(EventsSeen seen) {
     Html html = new Html();
     if (!seen.published()) {
-      html.raw("<p>No broker was asked for, so no event left the bench.</p>\n");
+      html.raw("<p>No broker was named, so no events were published.</p>\n");
     } else {
       verdict(html, seen);
       counts(html, seen);
@@ -33,20 +33,20 @@ final class DeliverySection {
     boolean complete = seen.complete();
     html.raw("<p class=\"delivery is-").raw(complete ? "held" : "failed").raw("\">");
     html.shape(complete ? "held" : "failed").raw("<span class=\"word\">");
-    html.raw(complete ? "Every event arrived" : "Not every event is known to have arrived");
+    html.raw(complete ? "Every event arrived" : "Not every event was received");
     html.raw("</span></p>\n");
   }
 
   private static void counts(Html html, EventsSeen seen) {
     html.raw("<table class=\"pairs\">\n<tbody>\n").pair("Broker", seen.broker());
     html.pair("Committed for sending", Integer.toString(seen.sent()));
-    html.pair("Received, each counted once", Integer.toString(seen.received()));
+    html.pair("Received, without duplicates", Integer.toString(seen.received()));
     html.pair("Received again", Integer.toString(seen.doubled()));
     html.pair("Not received", Integer.toString(seen.undelivered().size()));
     html.raw("</tbody>\n</table>\n");
     if (seen.doubled() > 0) {
-      html.raw("<p>Delivery is at least once: a repetition carries the id of the first and is ");
-      html.raw("dropped by it.</p>\n");
+      html.raw("<p>Delivery is at least once: a duplicate has the id of the first and is ");
+      html.raw("dropped.</p>\n");
     }
     if (!seen.undelivered().isEmpty()) {
       html.raw("<h3>Not received</h3>\n<ul class=\"ids\">\n");

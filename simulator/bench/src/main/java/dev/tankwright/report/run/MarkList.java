@@ -11,7 +11,7 @@ public final class MarkList {
 
   static String of(List<Mark> marks) {
     if (marks.isEmpty()) {
-      return "<p>Nothing was done and nothing was told.</p>\n";
+      return "<p>No actions and no events.</p>\n";
     }
     Html html = new Html();
     html.raw("<ol class=\"marks\">\n");

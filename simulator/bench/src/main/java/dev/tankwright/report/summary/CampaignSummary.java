@@ -80,7 +80,7 @@ final class CampaignSummary {
       }
     }
     if (items.isEmpty()) {
-      return "<p>Every cell was reached, and every requirement put to the test and held.</p>\n";
+      return "<p>Every cell was reached, and every requirement was exercised and held.</p>\n";
     }
     html.raw("<ul class=\"open\">\n");
     items.forEach(item -> html.raw(item.toString()));

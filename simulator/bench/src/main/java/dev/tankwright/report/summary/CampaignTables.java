@@ -47,7 +47,7 @@ public final class CampaignTables {
     html.pair("SHA-256 of campaign, scenarios and baths", about.sha256());
     html.pair("Tankwright", about.version());
     html.pair("Seed", Long.toString(about.seed()));
-    html.pair("Share", CampaignHeadline.share(results));
+    html.pair("Shard", CampaignHeadline.share(results));
     html.pair("Scenarios", String.join(", ", about.scenarios()));
     html.pair("Baths", String.join(", ", about.profiles()));
     html.pair("Faults", String.join(", ", about.faults()));

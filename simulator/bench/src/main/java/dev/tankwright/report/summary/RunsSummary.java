@@ -33,7 +33,7 @@ final class RunsSummary {
         one ? first.about().title() : Words.count(results.runs().size(), "scenario") + " run",
         one
             ? first.about().purpose()
-            : "Every scenario is one simulated run with requirements of its own.",
+            : "Each scenario is one simulated run with its own requirements.",
         tally.headline(),
         tally.rest(),
         new RunsSummary(results).counts(tally),
@@ -97,7 +97,7 @@ final class RunsSummary {
       }
     }
     html.raw("<p class=\"note\">Limits and times of the controller: ");
-    html.raw(changed.isEmpty() ? "all standard." : "standard but for these.").raw("</p>\n");
+    html.raw(changed.isEmpty() ? "all standard." : "standard except for these.").raw("</p>\n");
     if (!changed.isEmpty()) {
       html.raw("<ul class=\"changed\">\n");
       changed.forEach(each -> html.raw("<li>").text(each).raw("</li>\n"));
@@ -125,7 +125,7 @@ final class RunsSummary {
     List<JudgedLine> open =
         results.lines().stream().filter(l -> l.outcome() != Verdict.Outcome.HELD).toList();
     if (open.isEmpty()) {
-      return html.raw("<p>Every requirement was put to the test and held.</p>\n").toString();
+      return html.raw("<p>Every requirement was exercised and held.</p>\n").toString();
     }
     html.raw("<ul class=\"open\">\n");
     for (JudgedLine line : open) {

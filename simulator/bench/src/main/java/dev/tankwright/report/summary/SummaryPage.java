@@ -71,10 +71,10 @@ final class SummaryPage {
             });
     html.raw("</tbody>\n</table>\n<p class=\"note\">");
     html.text(Words.count(files.sums().size(), "file"));
-    html.raw(" and this page stand with their checksums in <code>").text(Manifest.NAME);
+    html.raw(" and this page are listed with their checksums in <code>").text(Manifest.NAME);
     html.raw("</code> beside it. Sign that file with any tool: its signature covers all of them. ");
     html.raw("<code>tankwright report FOLDER --verify</code> and <code>sha256sum -c ");
-    html.text(Manifest.NAME).raw("</code> compute them again.</p>\n");
+    html.text(Manifest.NAME).raw("</code> check them.</p>\n");
     return html.toString();
   }
 }

@@ -52,8 +52,8 @@ public final class CampaignText {
       }
       out.append('\n');
     }
-    out.append("In a cell: longest time until the controller raised a fault, or what else it came");
-    out.append(" to;\nthen the number of its worst case. \"-\": held, and no fault was raised.\n");
+    out.append("In a cell: longest time until the controller raised a fault, or the outcome;\n");
+    out.append("then the number of its worst case. \"-\": held, and no fault was raised.\n");
   }
 
   private static String pad(String text, int width) {
@@ -142,7 +142,7 @@ public final class CampaignText {
     int all = result.about().shard().sizeOf(result.about().cases());
     out.append('\n').append(result.cases().size()).append(" of ").append(all).append(" cases");
     if (!result.about().shard().equals(Shard.WHOLE)) {
-      out.append(" of share ").append(result.about().shard());
+      out.append(" of shard ").append(result.about().shard());
     }
     for (CaseOutcome outcome : CaseOutcome.values()) {
       out.append(", ").append(result.count(outcome)).append(' ').append(CaseWords.outcome(outcome));

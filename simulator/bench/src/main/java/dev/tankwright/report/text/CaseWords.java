@@ -29,7 +29,7 @@ public final class CaseWords {
   /** One requirement's counts, for example {@code held in 120 cases, failed in 2}. */
   public static String counts(RequirementSummary summary) {
     if (summary.isVacuous()) {
-      return "put to the test in no case";
+      return "exercised in no case";
     }
     String text = "held in " + number(summary.held()) + ", failed in " + number(summary.failed());
     return text + ", not exercised in " + number(summary.notExercised()) + " cases";

@@ -62,7 +62,7 @@ class ComparisonTest {
     "Infinity, Infinity, SAME",
     "Infinity, 5, MARGIN_LOST",
     "5, Infinity, MARGIN_GAINED",
-    "5, NaN, MEASURED_OTHERWISE",
+    "5, NaN, UNIT_CHANGED",
   })
   void judgesMarginsBeyondTheTolerance(double before, double after, Change.Kind kind) {
     Change change = Change.of(line("HELD", before, "K"), line("HELD", after, "K"), 0.05);
@@ -72,7 +72,7 @@ class ComparisonTest {
   @Test
   void doesNotCompareMarginsOfDifferentUnits() {
     Change change = Change.of(line("HELD", 5, "K"), line("HELD", 5, "s"), 0.05);
-    assertEquals(Change.Kind.MEASURED_OTHERWISE, change.kind());
+    assertEquals(Change.Kind.UNIT_CHANGED, change.kind());
     assertFalse(change.kind().isLoss());
   }
 
@@ -102,8 +102,9 @@ class ComparisonTest {
     assertTrue(comparison.hasRegressed());
     String text = ChangesText.of(comparison);
     assertTrue(
-        text.contains("NEWLY FAILING        a: Broken, margin 3.00 K then, -3.00 K now"), text);
-    assertTrue(text.contains("margin lost          a: Kept, margin 20.0 K then, 12.0 K now"), text);
+        text.contains("NEWLY FAILING        a: Broken, margin 3.00 K before, -3.00 K now"), text);
+    assertTrue(
+        text.contains("margin lost          a: Kept, margin 20.0 K before, 12.0 K now"), text);
     assertTrue(text.contains("missing              a: Gone, margin 1.00 K"), text);
     assertTrue(text.endsWith("1 newly failing; 1 missing, 1 margin lost.\n"), text);
     assertTrue(text.lines().allMatch(line -> line.length() <= 100), text);

@@ -108,13 +108,13 @@ class ProvenSetsTest {
   @Test
   @DisplayName("a file of something else is refused with its place, and not touched")
   void foreign() throws IOException {
-    assertRefused("a,b\r\n1,2\r\n", ":1: these are no proven sets");
-    assertRefused("milk", ":1: these are no proven sets");
-    assertRefused("milk\r\nbread", ":1: these are no proven sets");
-    assertRefused(HEADINGS.strip() + ",more", ":1: these are no proven sets");
-    assertRefused(HEADINGS + "none,10\r\ncoun", ":2: no proven set (");
-    assertRefused(HEADINGS + "none,10,many,3,400,7,a1\r\n", ":2: no proven set (");
-    assertRefused(HEADINGS + "none,10\r\n", ":2: no proven set (");
+    assertRefused("a,b\r\n1,2\r\n", ":1: this is not a file of proven sets");
+    assertRefused("milk", ":1: this is not a file of proven sets");
+    assertRefused("milk\r\nbread", ":1: this is not a file of proven sets");
+    assertRefused(HEADINGS.strip() + ",more", ":1: this is not a file of proven sets");
+    assertRefused(HEADINGS + "none,10\r\ncoun", ":2: not a proven set (");
+    assertRefused(HEADINGS + "none,10,many,3,400,7,a1\r\n", ":2: not a proven set (");
+    assertRefused(HEADINGS + "none,10\r\n", ":2: not a proven set (");
   }
 
   private void assertRefused(String content, String complaint) throws IOException {

@@ -68,7 +68,7 @@ class ManifestCheckTest {
   @ValueSource(
       strings = {
         "",
-        "no checksum\n",
+        "not a checksum\n",
         ABC + "  a\n" + ABC + "  a\n",
         ABC + "  ../out\n",
         ABC + "  /etc/hostname\n",
@@ -86,7 +86,7 @@ class ManifestCheckTest {
     Files.delete(temp.resolve("SHA256SUMS"));
     UnreadableException refused =
         assertThrows(UnreadableException.class, () -> ManifestCheck.of(temp));
-    assertTrue(refused.getMessage().contains("there is no such list"), refused::getMessage);
+    assertTrue(refused.getMessage().contains("this list does not exist"), refused::getMessage);
   }
 
   /** The form of the GNU core utilities for such names, from memory. */

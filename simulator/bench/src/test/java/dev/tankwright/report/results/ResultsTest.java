@@ -60,7 +60,7 @@ class ResultsTest {
         "\"seed\" : 7 | \"seed\" : 7.5 | 'seed' is '7.5'; it should be a whole number",
         "\"margin\" : 27.4 | \"margin\" : \"much\" | 'margin' is 'much'; it should be a number",
         "\"requirements\" : [ | \"requirements\" : 5, \"x\" : [ | it should be a list",
-        "\"device\" : | \"device\" : \"a\", \"device\" : | cut off or damaged",
+        "\"device\" : | \"device\" : \"a\", \"device\" : | incomplete or damaged",
       })
   void saysWhatIsWrongInADocument(String part, String instead, String message) {
     String text = new String(DOCUMENT, StandardCharsets.UTF_8);
@@ -74,7 +74,7 @@ class ResultsTest {
   @Test
   void refusesWhatIsNoFolderOfResults() throws IOException {
     refused(temp.resolve("nowhere"), "there is no such folder");
-    refused(Files.createFile(temp.resolve("file")), "this is no folder");
+    refused(Files.createFile(temp.resolve("file")), "this is not a folder");
     refused(Files.createDirectory(temp.resolve("empty")), "no result in this folder");
   }
 
@@ -91,13 +91,13 @@ class ResultsTest {
   void refusesARunOfTheFolderItselfBesideRunsBelow() throws IOException {
     write("", SampleRun.of());
     write("a", SampleRun.of());
-    refused(temp, "a run of its own and below it the runs of 1 folder");
+    refused(temp, "this folder holds a run, and its subfolders hold the runs of 1 folder");
   }
 
   @Test
   void refusesACampaignWhoseFileIsDamaged() throws IOException {
     Files.writeString(temp.resolve("results.tsv"), "something else\n");
-    refused(temp, "results.tsv is no result file of a campaign");
+    refused(temp, "results.tsv is not a campaign's result file");
   }
 
   private static SavedRun run(Path folder) throws UnreadableException {

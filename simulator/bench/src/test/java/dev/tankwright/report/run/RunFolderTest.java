@@ -94,7 +94,7 @@ class RunFolderTest {
   void saysThatAFileIsInTheWay() throws IOException {
     Path file = Files.createFile(temp.resolve("out"));
     refused(file, file + " is a file; name a directory for the files");
-    refused(file.resolve("below"), "The directory " + file.resolve("below") + " cannot be made");
+    refused(file.resolve("below"), "The directory " + file.resolve("below") + " cannot be created");
   }
 
   @Test

@@ -64,9 +64,9 @@ class LintRunTest {
     String advice = " Bring it about in the timeline, or leave the requirement out";
     assertEquals(
         List.of(
-            "f:6:5: never exercised: Its trigger never came." + advice,
+            "f:6:5: never exercised: It was never triggered." + advice,
             "f:7:5: never exercised: 'phase = DRAINING' never held in the run." + advice,
-            "f:8:5: never exercised: Its trigger came at 0.5 s; the run ended before the time was"
+            "f:8:5: never exercised: Triggered at 0.5 s; the run ended before the time was"
                 + " over."
                 + advice),
         warnings("", requirements));
