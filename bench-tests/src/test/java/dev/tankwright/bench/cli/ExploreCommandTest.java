@@ -81,7 +81,9 @@ class ExploreCommandTest {
         Tool.run(folder, "explore", "--faulty", "none", "--proven", "./notes.csv");
     assertEquals(2, foreign.code(), foreign.err());
     assertTrue(
-        foreign.err().startsWith("tankwright: --proven: ./notes.csv:1: this is not a file of proven sets"),
+        foreign
+            .err()
+            .startsWith("tankwright: --proven: ./notes.csv:1: this is not a file of proven sets"),
         foreign.err());
     Tool.Result absent = Tool.run(folder, "explore", "--faulty", "none", "--proven", "./no/p.csv");
     assertEquals(3, absent.code(), absent.err());

@@ -4,10 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.tankwright.record.BatchResult;
 import dev.tankwright.record.Finding;
 import dev.tankwright.record.FindingKind;
 import dev.tankwright.record.Message;
-import dev.tankwright.record.Noted;
 import dev.tankwright.record.Records;
 import dev.tankwright.record.StoreException;
 import java.util.List;
@@ -22,7 +22,7 @@ class EventStoreTest extends StoredEvents {
     open(kind);
     List<Message> five = bath.some(5);
     assertEquals(5, store.take(five).fresh());
-    Noted again = store.take(five.subList(1, 4));
+    BatchResult again = store.take(five.subList(1, 4));
     assertEquals(0, again.fresh());
     assertEquals(3, again.doubled());
     assertEquals(5, rows.events());
@@ -38,7 +38,7 @@ class EventStoreTest extends StoredEvents {
     store.take(ten.subList(0, 3));
     store.close();
     store = store();
-    Noted gap = store.take(ten.subList(6, 10));
+    BatchResult gap = store.take(ten.subList(6, 10));
     assertEquals(List.of("events 4 to 6 are missing"), texts(gap.found()));
     assertEquals(List.of(FindingKind.GAP), verified().stream().map(Finding::kind).toList());
     store.close();
@@ -46,7 +46,7 @@ class EventStoreTest extends StoredEvents {
     assertEquals(List.of(), store.take(List.of(ten.get(5), ten.get(3))).closed());
     assertEquals(List.of("GAP 4 6"), open());
     assertEquals(List.of("event 5 is missing"), texts(verified()));
-    Noted filled = store.take(List.of(ten.get(4)));
+    BatchResult filled = store.take(List.of(ten.get(4)));
     assertEquals(List.of("events 4 to 6 are missing"), texts(filled.closed()));
     assertEquals(List.of(), open());
     assertEquals(1, rows.number("SELECT COUNT(*) FROM finding"));
@@ -64,7 +64,7 @@ class EventStoreTest extends StoredEvents {
     CraftedEvents other = new CraftedEvents(BATH);
     other.next("dev.tankwright.solution.degassed.v1", "", "{\"other\":1}");
     other.some(1);
-    Noted late = store.take(other.some(1));
+    BatchResult late = store.take(other.some(1));
     assertEquals(List.of(FindingKind.BROKEN, FindingKind.BROKEN), kinds(late));
     assertEquals(List.of("BROKEN 3 3", "BROKEN 4 4"), open());
     store.take(List.of(rest.get(2)));
@@ -81,7 +81,7 @@ class EventStoreTest extends StoredEvents {
     CraftedEvents other = new CraftedEvents(BATH);
     Message changed = other.next("dev.tankwright.solution.filled.v1", "", "{}");
     assertEquals(List.of(FindingKind.CHANGED), kinds(store.take(List.of(changed))));
-    Noted again = store.take(List.of(changed));
+    BatchResult again = store.take(List.of(changed));
     assertEquals(List.of(), again.found());
     assertEquals(List.of(), again.aside());
     assertEquals(1, rows.number("SELECT COUNT(*) FROM aside"));
@@ -93,11 +93,11 @@ class EventStoreTest extends StoredEvents {
   void aDeviceMayBeMetInTheMiddleOfItsLife(Kind kind) throws Exception {
     open(kind);
     List<Message> ten = bath.some(10);
-    Noted begun = store.take(ten.subList(4, 6));
+    BatchResult begun = store.take(ten.subList(4, 6));
     assertEquals(List.of("bath-1: recorded from event 5 on"), begun.begun());
     assertEquals(List.of(), begun.found());
     assertEquals(List.of(), verified());
-    Noted earlier = store.take(List.of(ten.get(1)));
+    BatchResult earlier = store.take(List.of(ten.get(1)));
     assertEquals(List.of("events 3 to 4 are missing"), texts(earlier.found()));
     store.take(List.of(ten.get(2), ten.get(3), ten.get(0)));
     assertEquals(List.of(), open());
@@ -152,7 +152,7 @@ class EventStoreTest extends StoredEvents {
             "[1]",
             "{\"cycle\":99999999999999999999}");
     for (String one : data) {
-      Noted noted =
+      BatchResult noted =
           store.take(List.of(bath.next("dev.tankwright.cycle.recorded.v1", "cycle/0001", one)));
       assertEquals(List.of(FindingKind.RECORD), kinds(noted), one);
       store.take(List.of(bath.next("dev.tankwright.cycle.started.v1", "cycle/0001", one)));

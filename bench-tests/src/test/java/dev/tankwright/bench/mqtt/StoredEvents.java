@@ -3,11 +3,11 @@ package dev.tankwright.bench.mqtt;
 import dev.tankwright.events.mqtt.Credentials;
 import dev.tankwright.extent.Needs;
 import dev.tankwright.extent.Service;
+import dev.tankwright.record.BatchResult;
 import dev.tankwright.record.Database;
 import dev.tankwright.record.EventStore;
 import dev.tankwright.record.Finding;
 import dev.tankwright.record.FindingKind;
-import dev.tankwright.record.Noted;
 import dev.tankwright.record.PostgresDatabase;
 import dev.tankwright.record.Records;
 import dev.tankwright.record.SqliteDatabase;
@@ -72,7 +72,7 @@ abstract class StoredEvents {
     rows.close();
   }
 
-  static List<FindingKind> kinds(Noted noted) {
+  static List<FindingKind> kinds(BatchResult noted) {
     return noted.found().stream().map(Finding::kind).toList();
   }
 

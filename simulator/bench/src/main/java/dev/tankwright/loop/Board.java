@@ -50,7 +50,7 @@ final class Board {
       cutAt = millis;
       backAt = millis;
       plant.cutMains(true);
-      Darkness.fall(outputs);
+      PoweredOff.apply(outputs);
     }
     backAt = Math.max(backAt, millis + forMillis);
   }

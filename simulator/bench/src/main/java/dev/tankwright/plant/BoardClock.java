@@ -14,7 +14,7 @@ final class BoardClock {
    *
    * @param millis what a counter that was never broken would read
    */
-  int read(int millis, Breakages broken) {
+  int read(int millis, BrokenParts broken) {
     if (!broken.none()) {
       boolean stalled = broken.has(PartFault.CLOCK_STALLED);
       aheadMillis +=

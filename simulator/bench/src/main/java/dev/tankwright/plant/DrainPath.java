@@ -11,7 +11,7 @@ final class DrainPath {
   }
 
   /** Moves the valve and says which share of the drain's section is open. */
-  double step(boolean openCommand, Breakages broken) {
+  double step(boolean openCommand, BrokenParts broken) {
     if (broken.none()) {
       valve.step(openCommand);
       return valve.opening();
@@ -24,7 +24,7 @@ final class DrainPath {
     return passage(broken);
   }
 
-  private double passage(Breakages broken) {
+  private double passage(BrokenParts broken) {
     if (broken.has(PartFault.PUMP_OUT_CLOSED)) {
       return 0;
     }

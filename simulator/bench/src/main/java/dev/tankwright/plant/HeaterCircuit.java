@@ -10,7 +10,7 @@ final class HeaterCircuit {
   private final double ratedWatts;
   private final Switchgear relay;
   private final Switchgear cutOff;
-  private final LastLine lastLine = new LastLine();
+  private final WallProtection lastLine = new WallProtection();
   private double watts;
 
   /**
@@ -25,7 +25,7 @@ final class HeaterCircuit {
     cutOff = new Switchgear(relaySteps);
   }
 
-  void step(Outputs outputs, Breakages broken, Supply supply, double wallCelsius) {
+  void step(Outputs outputs, BrokenParts broken, Supply supply, double wallCelsius) {
     lastLine.step(wallCelsius, broken);
     boolean closed = relay.follow(outputs.heaterRelay);
     boolean series = cutOff.follow(outputs.cutOffRelay);
@@ -42,7 +42,7 @@ final class HeaterCircuit {
     return watts;
   }
 
-  boolean isSensed(Breakages broken) {
+  boolean isSensed(BrokenParts broken) {
     return watts > 0 && !broken.has(PartFault.HEATER_CURRENT_SENSE_DEAD);
   }
 

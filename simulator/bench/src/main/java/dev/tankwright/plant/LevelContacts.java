@@ -10,7 +10,7 @@ final class LevelContacts {
     this.levels = levels;
   }
 
-  void read(Inputs inputs, double litres, Breakages broken) {
+  void read(Inputs inputs, double litres, BrokenParts broken) {
     if (broken.none()) {
       inputs.minimumLevelWet(litres >= levels.minimumLitres());
       inputs.fillMarkWet(litres >= levels.fillMarkLitres());

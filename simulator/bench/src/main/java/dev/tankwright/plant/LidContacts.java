@@ -24,7 +24,7 @@ final class LidContacts {
   }
 
   /** Shows both contacts; called once per scan. */
-  void read(Inputs inputs, boolean lidOpen, Breakages broken) {
+  void read(Inputs inputs, boolean lidOpen, BrokenParts broken) {
     inputs.lidMakeContact(make.read(!lidOpen));
     inputs.lidBreakContact(breaking.read(lidOpen));
     if (!broken.none()) {
@@ -32,7 +32,7 @@ final class LidContacts {
     }
   }
 
-  private void spoil(Inputs inputs, Breakages broken) {
+  private void spoil(Inputs inputs, BrokenParts broken) {
     boolean bypassed = broken.has(PartFault.LID_CONTACTS_BYPASSED);
     boolean made = inputs.lidMakeContact() ^ bounces(broken);
     made |= broken.has(PartFault.LID_MAKE_CONTACT_WELDED);
@@ -44,7 +44,7 @@ final class LidContacts {
     inputs.lidBreakContact(broke && !bypassed);
   }
 
-  private boolean bounces(Breakages broken) {
+  private boolean bounces(BrokenParts broken) {
     return broken.has(PartFault.LID_CONTACTS_BOUNCING)
         && faultNoise.centred() + 0.5 < broken.size(PartFault.LID_CONTACTS_BOUNCING);
   }

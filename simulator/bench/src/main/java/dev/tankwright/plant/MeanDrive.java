@@ -14,7 +14,7 @@ final class MeanDrive {
   private double drainOpening;
   private int scans;
 
-  void add(HeaterCircuit heater, SoundCircuit sound, double opening) {
+  void add(HeaterCircuit heater, UltrasoundCircuit sound, double opening) {
     heaterWatts += heater.watts();
     soundWatts += sound.liquidWatts();
     wallWatts += sound.wallWatts();

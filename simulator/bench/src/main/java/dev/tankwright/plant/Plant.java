@@ -27,7 +27,7 @@ public final class Plant {
   private static final int BATH_STEPS = (int) Math.round(Bath.STEP_SECONDS / STEP_SECONDS);
 
   private final BathProfile profile;
-  private final Breakages broken = new Breakages();
+  private final BrokenParts broken = new BrokenParts();
   private final Supply supply;
   private final Bath bath;
   private final Surroundings surroundings = new Surroundings();
@@ -35,7 +35,7 @@ public final class Plant {
   private final Effects effects;
   private final double loadKilograms;
   private final HeaterCircuit heater;
-  private final SoundCircuit sound;
+  private final UltrasoundCircuit sound;
   private final DrainPath drain = new DrainPath(STEP_SECONDS);
   private final BoardClock clock = new BoardClock(STEP_MILLIS);
   private final Sensors sensors;
@@ -80,7 +80,7 @@ public final class Plant {
     supply = new Supply(STEP_SECONDS, off.mains());
     int relaySteps = off.relayDelayMillis() / STEP_MILLIS;
     heater = new HeaterCircuit(profile.powers().heaterWatts(), relaySteps);
-    sound = new SoundCircuit(profile.powers());
+    sound = new UltrasoundCircuit(profile.powers());
     Noise faultNoise = new Noise(seed ^ FAULT_SEED);
     sensors = new Sensors(profile.sensors(), off, STEP_SECONDS, start.celsius(), noise, faultNoise);
     lid = new LidContacts(noise, faultNoise);

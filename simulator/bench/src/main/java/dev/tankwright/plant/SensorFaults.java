@@ -62,7 +62,7 @@ final class SensorFaults {
   }
 
   /** Reads the sensor as it is; counts. Draws from the chain's chance as a whole one does. */
-  int read(SensorChain chain, Breakages broken) {
+  int read(SensorChain chain, BrokenParts broken) {
     drift = broken.has(drifting) ? drift + broken.size(drifting) * stepMinutes : 0;
     double off = broken.has(noisy) ? 2 * broken.size(noisy) * noise.centred() : 0;
     int counts = chain.read(drift + off);

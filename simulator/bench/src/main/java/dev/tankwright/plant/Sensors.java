@@ -41,7 +41,7 @@ final class Sensors {
   }
 
   /** Shows both readings; called once per scan. */
-  void read(Inputs inputs, Breakages broken) {
+  void read(Inputs inputs, BrokenParts broken) {
     if (broken.none()) {
       controlCounts = controlFaults.whole(control);
       cutOffCounts = cutOffFaults.whole(cutOff);
@@ -52,7 +52,7 @@ final class Sensors {
     inputs.cutOffSensorCounts = cutOffCounts;
   }
 
-  private void convert(Breakages broken) {
+  private void convert(BrokenParts broken) {
     int first = controlFaults.read(control, broken);
     int second = cutOffFaults.read(cutOff, broken);
     if (broken.has(PartFault.CONVERTER_STUCK)) {

@@ -26,7 +26,7 @@ final class Supply {
     share = undisturbed;
   }
 
-  void step(Breakages broken) {
+  void step(BrokenParts broken) {
     if (broken.none()) {
       share = undisturbed;
       brownSeconds = 0;
@@ -44,7 +44,7 @@ final class Supply {
     share = away ? 0 : share;
   }
 
-  private void disturb(Breakages broken) {
+  private void disturb(BrokenParts broken) {
     share = undisturbed * (1 - broken.size(PartFault.MAINS_SAG));
     if (broken.has(PartFault.MAINS_BROWN_OUTS)) {
       double period = broken.size(PartFault.MAINS_BROWN_OUTS);

@@ -1,6 +1,6 @@
 package dev.tankwright.cli;
 
-import dev.tankwright.delivery.Places;
+import dev.tankwright.delivery.BrokerEndpoints;
 import dev.tankwright.events.mqtt.BrokerAccess;
 import dev.tankwright.events.mqtt.BrokerUri;
 import dev.tankwright.events.mqtt.Credentials;
@@ -85,7 +85,7 @@ final class BrokerOptions {
   }
 
   /** Where the named broker is and how its two clients get in. */
-  Places places(Map<String, String> environment) throws BadInputException {
+  BrokerEndpoints endpoints(Map<String, String> environment) throws BadInputException {
     try {
       BrokerUri uri = BrokerUri.parse(broker);
       TlsIdentity tls = TlsIdentity.ofFiles(authorities, certificate, key);
@@ -95,7 +95,8 @@ final class BrokerOptions {
           credentials(
               "--reader-user", readerUser, readerPasswordFile, environment.get(READER_PASSWORD));
       BrokerAccess publisher = BrokerAccess.of(uri, own, tls, plainText);
-      return new Places(publisher, BrokerAccess.of(uri, reading.or(() -> own), tls, plainText));
+      return new BrokerEndpoints(
+          publisher, BrokerAccess.of(uri, reading.or(() -> own), tls, plainText));
     } catch (IllegalArgumentException | IOException e) {
       throw new BadInputException("tankwright: --broker: " + e.getMessage());
     }

@@ -52,7 +52,7 @@ final class DeliverCommand implements Callable<Integer> {
     if (broker.broker() == null || broker.broker().equals("none")) {
       throw new BadInputException("tankwright: --broker: name the broker, as mqtts://host");
     }
-    BrokerAccess access = broker.places(System.getenv()).publisher();
+    BrokerAccess access = broker.endpoints(System.getenv()).publisher();
     try (Outboxes temporary = Outboxes.open(null);
         Outbox outbox = temporary.openFile(file)) {
       return deliver(outbox, access);

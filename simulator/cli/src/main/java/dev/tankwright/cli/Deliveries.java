@@ -1,8 +1,8 @@
 package dev.tankwright.cli;
 
 import dev.tankwright.delivery.BackgroundBroker;
+import dev.tankwright.delivery.BrokerEndpoints;
 import dev.tankwright.delivery.DeliverySettings;
-import dev.tankwright.delivery.Places;
 import dev.tankwright.delivery.RunDelivery;
 import dev.tankwright.events.EventOrigin;
 import dev.tankwright.events.HostMemory;
@@ -23,12 +23,12 @@ final class Deliveries implements AutoCloseable {
   private static final String NONE = "none";
 
   private final Timing timing = new Timing(System::nanoTime, new SecureRandom());
-  private final Places external;
+  private final BrokerEndpoints external;
   private final BackgroundBroker embedded;
   private final Outboxes outboxes;
   private long session;
 
-  private Deliveries(Places external, BackgroundBroker embedded, Outboxes outboxes) {
+  private Deliveries(BrokerEndpoints external, BackgroundBroker embedded, Outboxes outboxes) {
     this.external = external;
     this.embedded = embedded;
     this.outboxes = outboxes;
@@ -45,7 +45,7 @@ final class Deliveries implements AutoCloseable {
       return new Deliveries(null, BackgroundBroker.start(), Outboxes.open(outbox));
     }
     if (!broker.broker().equals(NONE)) {
-      return new Deliveries(broker.places(System.getenv()), null, Outboxes.open(outbox));
+      return new Deliveries(broker.endpoints(System.getenv()), null, Outboxes.open(outbox));
     }
     if (outbox != null) {
       throw new BadInputException(

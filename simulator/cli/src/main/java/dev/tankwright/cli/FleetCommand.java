@@ -108,7 +108,7 @@ final class FleetCommand implements Callable<Integer> {
     if (broker.broker() == null || broker.broker().equals("none")) {
       throw new BadInputException("tankwright: --broker: name the broker, as mqtts://host");
     }
-    BrokerAccess access = broker.places(System.getenv()).publisher();
+    BrokerAccess access = broker.endpoints(System.getenv()).publisher();
     make(out, "--out");
     make(outboxes, "--outboxes");
     try (Outboxes temporary = Outboxes.open(null)) {

@@ -47,7 +47,7 @@ final class RecordCommand implements Callable<Integer> {
     if (idleSeconds != null && idleSeconds < 1) {
       throw new BadInputException("tankwright: --until-idle: give whole seconds, at least 1");
     }
-    BrokerAccess access = broker.places(System.getenv()).reader();
+    BrokerAccess access = broker.endpoints(System.getenv()).reader();
     Database database = place.database(System.getenv());
     SecureRandom chance = new SecureRandom();
     try (NativeFolder folder = NativeFolder.open();

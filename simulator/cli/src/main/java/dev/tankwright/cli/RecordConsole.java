@@ -1,9 +1,9 @@
 package dev.tankwright.cli;
 
+import dev.tankwright.record.BatchResult;
 import dev.tankwright.record.CycleText;
 import dev.tankwright.record.Finding;
 import dev.tankwright.record.FindingKind;
-import dev.tankwright.record.Noted;
 import dev.tankwright.record.RecorderListener;
 import java.io.PrintWriter;
 import java.util.EnumMap;
@@ -33,7 +33,7 @@ final class RecordConsole implements RecorderListener {
   }
 
   @Override
-  public void committed(Noted noted) {
+  public void committed(BatchResult noted) {
     fresh += noted.fresh();
     doubled += noted.doubled();
     cycles += noted.cycles().size();

@@ -17,7 +17,7 @@ final class LiveDelivery implements RunDelivery {
   /** Waits for a broker and tells where it is. */
   @FunctionalInterface
   interface BrokerSource {
-    Places await(Duration limit) throws IOException, InterruptedException;
+    BrokerEndpoints await(Duration limit) throws IOException, InterruptedException;
   }
 
   private final DeviceTopics topics;
@@ -26,9 +26,9 @@ final class LiveDelivery implements RunDelivery {
   private final Runnable afterwards;
   private final CountDownLatch started = new CountDownLatch(1);
   private final CountDownLatch finished = new CountDownLatch(1);
-  private final Kept kept;
+  private final EventStorage kept;
   private final List<String> sent = new ArrayList<>();
-  private Wire wire;
+  private RunConnection wire;
   private DeviceStatus status = DeviceStatus.UNKNOWN;
   private String startFailure = "the broker was not ready before the end of the run";
   private String refused;
@@ -42,7 +42,7 @@ final class LiveDelivery implements RunDelivery {
     this.settings = settings;
     this.source = source;
     this.afterwards = afterwards;
-    this.kept = Kept.of(settings);
+    this.kept = EventStorage.of(settings);
   }
 
   static LiveDelivery begin(
@@ -77,7 +77,7 @@ final class LiveDelivery implements RunDelivery {
 
   @Override
   public int receivedSoFar() {
-    Wire ours = wire();
+    RunConnection ours = wire();
     return ours == null ? 0 : ours.receivedSoFar();
   }
 
@@ -109,7 +109,7 @@ final class LiveDelivery implements RunDelivery {
     if (!started.await(left, TimeUnit.NANOSECONDS)) {
       giveUpUnlessTakenUp();
     }
-    Wire ours = wire();
+    RunConnection ours = wire();
     DeliveryReport drained =
         ours == null ? nothingReceived(failure()) : ours.finish(List.copyOf(sent), end);
     return withRefusals(drained);
@@ -138,7 +138,7 @@ final class LiveDelivery implements RunDelivery {
         sent.size(), List.of(), sent, List.of(), 0, sent.isEmpty() ? null : why);
   }
 
-  private synchronized Wire wire() {
+  private synchronized RunConnection wire() {
     return wire;
   }
 
@@ -162,15 +162,15 @@ final class LiveDelivery implements RunDelivery {
     startFailure = words;
   }
 
-  private void connect(Places places) {
-    Wire made = Wire.connect(places, topics, settings, kept);
+  private void connect(BrokerEndpoints places) {
+    RunConnection made = RunConnection.connect(places, topics, settings, kept);
     if (!takeUp(made)) {
       made.abandon();
     }
   }
 
   /** From here on the wire is this run's, unless the run has ended meanwhile. */
-  private synchronized boolean takeUp(Wire made) {
+  private synchronized boolean takeUp(RunConnection made) {
     if (!gaveUp) {
       wire = made;
       made.status(status);

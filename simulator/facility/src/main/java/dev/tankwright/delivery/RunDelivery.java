@@ -15,7 +15,7 @@ import java.time.Duration;
  */
 public interface RunDelivery {
   /**
-   * Hands over the next event and returns at once, also while the broker is still starting.
+   * WorkerThreads over the next event and returns at once, also while the broker is still starting.
    *
    * @throws IllegalStateException after {@link #finish}
    */
@@ -65,7 +65,7 @@ public interface RunDelivery {
    *     text, or the device id cannot be part of a topic; the message says what would be right
    */
   static RunDelivery to(URI broker, String device, DeliverySettings settings) {
-    return to(Places.both(BrokerAccess.of(BrokerUri.of(broker))), device, settings);
+    return to(BrokerEndpoints.both(BrokerAccess.of(BrokerUri.of(broker))), device, settings);
   }
 
   /**
@@ -73,12 +73,12 @@ public interface RunDelivery {
    *
    * @throws IllegalArgumentException if the device id cannot be part of a topic
    */
-  static RunDelivery to(Places places, String device, DeliverySettings settings) {
+  static RunDelivery to(BrokerEndpoints places, String device, DeliverySettings settings) {
     return LiveDelivery.begin(device, settings, limit -> places, () -> {});
   }
 
   private static LiveDelivery.BrokerSource places(BackgroundBroker broker) {
-    return limit -> Places.both(BrokerAccess.of(broker.await(limit)));
+    return limit -> BrokerEndpoints.both(BrokerAccess.of(broker.await(limit)));
   }
 
   /** Nowhere: counts what is offered and reports it neither received nor missing. */

@@ -22,7 +22,7 @@ record CycleScript(
     Recipe recipe,
     String operator,
     String load,
-    Mishap mishap,
+    Disturbance mishap,
     long mishapMillis,
     long lengthMillis) {
   private static final long WARMING = 9 * DayScript.MINUTE;
@@ -49,7 +49,7 @@ record CycleScript(
         recipe,
         "op-" + (1 + random.nextInt(OPERATORS)),
         LOADS.get(random.nextInt(LOADS.size())) + " " + (1 + random.nextInt(40)),
-        Mishap.drawn(random),
+        Disturbance.drawn(random),
         random.nextLong(20, 600) * DayScript.SECOND,
         random.nextLong(5, 90) * DayScript.SECOND);
   }

@@ -82,7 +82,7 @@ public final class FleetRun implements AutoCloseable {
     long began = now();
     long simulated;
     boolean stopped;
-    try (Hands hands = new Hands(settings.threads())) {
+    try (WorkerThreads hands = new WorkerThreads(settings.threads())) {
       pace.begin();
       simulate(hands, progress);
       simulated = now() - began;
@@ -114,7 +114,8 @@ public final class FleetRun implements AutoCloseable {
     return stopping.getCount() == 0;
   }
 
-  private void simulate(Hands hands, Consumer<FleetMoment> progress) throws InterruptedException {
+  private void simulate(WorkerThreads hands, Consumer<FleetMoment> progress)
+      throws InterruptedException {
     while (dayMillis < settings.dayMillis() && !isStopping()) {
       long next = Math.min(settings.dayMillis(), pace.sliceAfter(dayMillis));
       for (long wait = pace.waitNanos(next); wait > 0 && !isStopping(); ) {
@@ -139,7 +140,8 @@ public final class FleetRun implements AutoCloseable {
     return dayMillis >= settings.dayMillis() && devices.stream().allMatch(FleetDevice::isDrained);
   }
 
-  private void drain(Hands hands, Consumer<FleetMoment> progress) throws InterruptedException {
+  private void drain(WorkerThreads hands, Consumer<FleetMoment> progress)
+      throws InterruptedException {
     long end = now() + settings.drain().toNanos();
     while (!isStopping() && now() - end < 0 && !isDone()) {
       pause(TICK_NANOS / 10);

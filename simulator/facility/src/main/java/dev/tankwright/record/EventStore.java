@@ -71,7 +71,7 @@ public final class EventStore implements AutoCloseable {
    *
    * @throws StoreException if nothing of it was stored; it can be tried again
    */
-  public Noted take(List<Message> batch) throws StoreException {
+  public BatchResult take(List<Message> batch) throws StoreException {
     try {
       if (sql == null) {
         connect();
@@ -81,7 +81,7 @@ public final class EventStore implements AutoCloseable {
       for (Message message : batch) {
         intake.take(message);
       }
-      Noted noted = intake.end();
+      BatchResult noted = intake.end();
       database.commit(sql);
       return noted;
     } catch (SQLException e) {

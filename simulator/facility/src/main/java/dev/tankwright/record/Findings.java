@@ -7,14 +7,14 @@ import java.util.List;
 final class Findings {
   private final Sql sql;
   private final String now;
-  private final Noted noted;
+  private final BatchResult noted;
 
   /**
    * For one batch.
    *
    * @param now when it is taken, RFC 3339
    */
-  Findings(Sql sql, String now, Noted noted) {
+  Findings(Sql sql, String now, BatchResult noted) {
     this.sql = sql;
     this.now = now;
     this.noted = noted;

@@ -23,7 +23,7 @@ final class Intake {
 
   private final Sql sql;
   private final String now;
-  private final Noted noted = new Noted();
+  private final BatchResult noted = new BatchResult();
   private final Findings findings;
   private final CycleTable cycles;
   private final Map<String, DeviceState> devices = new LinkedHashMap<>();
@@ -45,7 +45,7 @@ final class Intake {
   }
 
   /** Stores how far each device has come; what was noted holds once this is committed. */
-  Noted end() throws SQLException {
+  BatchResult end() throws SQLException {
     for (DeviceState device : devices.values()) {
       device.store(sql);
     }

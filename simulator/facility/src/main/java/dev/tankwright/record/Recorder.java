@@ -112,7 +112,7 @@ public final class Recorder {
     boolean again = true;
     while (again) {
       try {
-        Noted noted = store.take(messages);
+        BatchResult noted = store.take(messages);
         batch.forEach(Arrival::acknowledge);
         recovered();
         listener.committed(noted);

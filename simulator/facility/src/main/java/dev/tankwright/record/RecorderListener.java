@@ -6,7 +6,7 @@ public interface RecorderListener {
   void listening();
 
   /** A batch is committed. */
-  void committed(Noted noted);
+  void committed(BatchResult noted);
 
   /**
    * Something keeps the recorder from its work; it goes on trying.

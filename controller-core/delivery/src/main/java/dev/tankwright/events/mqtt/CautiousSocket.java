@@ -5,11 +5,11 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.net.Socket;
 
-/** A plain socket that stays deaf until the first byte has been said: see {@link FirstWord}. */
+/** A plain socket that stays deaf until the first byte has been said: see {@link ReaderGate}. */
 final class CautiousSocket extends Socket {
-  private final FirstWord word;
+  private final ReaderGate word;
 
-  CautiousSocket(FirstWord word) {
+  CautiousSocket(ReaderGate word) {
     this.word = word;
   }
 

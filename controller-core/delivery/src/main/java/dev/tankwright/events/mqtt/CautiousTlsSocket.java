@@ -15,7 +15,7 @@ import javax.net.ssl.SSLSocketFactory;
 
 /**
  * TLS 1.2 or later over a plain socket of ours: the host's name is always verified, and what is
- * within stays deaf until the first byte has been said (see {@link FirstWord}); the handshake is
+ * within stays deaf until the first byte has been said (see {@link ReaderGate}); the handshake is
  * none of it.
  *
  * <p>The plain socket below can be closed from outside at any moment, while closing a TLS socket
@@ -27,10 +27,10 @@ final class CautiousTlsSocket extends SSLSocket {
 
   private final SSLSocketFactory factory;
   private final Socket plain;
-  private final FirstWord word;
+  private final ReaderGate word;
   private SSLSocket tls;
 
-  CautiousTlsSocket(SSLSocketFactory factory, Socket plain, FirstWord word) {
+  CautiousTlsSocket(SSLSocketFactory factory, Socket plain, ReaderGate word) {
     this.factory = factory;
     this.plain = plain;
     this.word = word;

@@ -11,7 +11,7 @@ import java.util.concurrent.TimeUnit;
  * outside. Thread-safe.
  */
 final class OpenSockets {
-  private record Open(Socket socket, FirstWord word) {}
+  private record Open(Socket socket, ReaderGate word) {}
 
   private final List<Open> sockets = new ArrayList<>();
   private boolean closed;
@@ -21,7 +21,7 @@ final class OpenSockets {
    *
    * @throws IOException if the connection is closed
    */
-  synchronized void add(Socket socket, FirstWord word) throws IOException {
+  synchronized void add(Socket socket, ReaderGate word) throws IOException {
     if (closed) {
       throw new IOException("the connection is closed");
     }

@@ -15,7 +15,7 @@ final class PlainSockets extends SocketFactory {
 
   @Override
   public Socket createSocket() throws IOException {
-    FirstWord word = new FirstWord();
+    ReaderGate word = new ReaderGate();
     CautiousSocket socket = new CautiousSocket(word);
     open.add(socket, word);
     return socket;

@@ -29,7 +29,7 @@ final class PublisherWorker implements Runnable {
   private final LinkFactory links;
   private final EventQueue queue;
   private final SendWindow window;
-  private final Ending ending;
+  private final FinishDeadline ending;
 
   private Phase phase = Phase.WAITING;
   private BrokerLink link;
@@ -50,7 +50,7 @@ final class PublisherWorker implements Runnable {
     this.links = links;
     this.queue = queue;
     this.window = new SendWindow(queue, config.window());
-    this.ending = new Ending(timing.nanoTime());
+    this.ending = new FinishDeadline(timing.nanoTime());
   }
 
   void wake() {

@@ -17,7 +17,7 @@ final class TlsSockets extends SSLSocketFactory {
 
   @Override
   public Socket createSocket() throws IOException {
-    FirstWord word = new FirstWord();
+    ReaderGate word = new ReaderGate();
     Socket plain = new Socket();
     open.add(plain, word);
     return new CautiousTlsSocket(factory, plain, word);

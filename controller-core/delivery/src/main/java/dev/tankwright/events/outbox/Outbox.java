@@ -33,9 +33,9 @@ public final class Outbox implements EventQueue, AutoCloseable {
   private final OwnedFile files;
   private final OutboxDatabase database;
   private final OutboxReader reader;
-  private final Waiting waiting;
+  private final PendingEvents waiting;
   private final Acknowledged acknowledged;
-  private final Troubles troubles;
+  private final OutboxProblems troubles;
   private final Recent recent = new Recent();
   private final OutboxWriter writer;
   private final AtomicBoolean closed = new AtomicBoolean();
@@ -54,12 +54,12 @@ public final class Outbox implements EventQueue, AutoCloseable {
     this.files = files;
     this.database = database;
     this.reader = reader;
-    troubles = new Troubles(file, settings);
+    troubles = new OutboxProblems(file, settings);
     long last = checkedLast();
     acknowledged = new Acknowledged(Math.min(last, database.kept(ACKNOWLEDGED, 0)));
     session = countedSession();
     database.limit(settings.mostBytes());
-    waiting = new Waiting(settings.waitingEvents());
+    waiting = new PendingEvents(settings.waitingEvents());
     writer =
         new OutboxWriter(
             database,
@@ -129,7 +129,7 @@ public final class Outbox implements EventQueue, AutoCloseable {
       database.commit();
     } catch (SQLException e) {
       database.rollback();
-      if (!Troubles.isFull(e)) {
+      if (!OutboxProblems.isFull(e)) {
         throw e;
       }
       troubles.committing(e);
@@ -159,7 +159,7 @@ public final class Outbox implements EventQueue, AutoCloseable {
       throw new IllegalStateException(
           "event " + event.id() + " came after the outbox was closed; append before closing");
     }
-    return waiting.offer(new Noted(event, memory));
+    return waiting.offer(new EventWithMemory(event, memory));
   }
 
   /** True when {@link #append} would take at least one more event. */

@@ -93,11 +93,12 @@ final class OutboxDatabase implements AutoCloseable {
   }
 
   /** Adds events, of which the first gets the given row. Part of the open transaction. */
-  void insert(long firstRow, List<Noted> events, long committedMillis) throws SQLException {
+  void insert(long firstRow, List<EventWithMemory> events, long committedMillis)
+      throws SQLException {
     try (PreparedStatement insert =
         connection.prepareStatement("INSERT INTO event VALUES (?, ?, ?, ?)")) {
       long row = firstRow;
-      for (Noted noted : events) {
+      for (EventWithMemory noted : events) {
         insert.setLong(1, row);
         insert.setString(2, noted.event().id());
         insert.setBytes(3, noted.event().payload());

@@ -23,7 +23,7 @@ final class OutboxWriter implements Runnable {
 
   private final OutboxDatabase database;
   private final OutboxSettings settings;
-  private final Waiting waiting;
+  private final PendingEvents waiting;
   private final Acknowledged acknowledged;
   private final Recent recent;
   private final InstantSource wallClock;
@@ -31,7 +31,7 @@ final class OutboxWriter implements Runnable {
   private final Retention retention;
   private final CountDownLatch stopping = new CountDownLatch(1);
   private final CountDownLatch ended = new CountDownLatch(1);
-  private final Troubles troubles;
+  private final OutboxProblems troubles;
   private volatile long committed;
   private volatile boolean abandoned;
   private volatile long saved;
@@ -41,11 +41,11 @@ final class OutboxWriter implements Runnable {
   OutboxWriter(
       OutboxDatabase database,
       OutboxSettings settings,
-      Waiting waiting,
+      PendingEvents waiting,
       Acknowledged acknowledged,
       Recent recent,
       InstantSource wallClock,
-      Troubles troubles,
+      OutboxProblems troubles,
       Runnable news,
       long committed) {
     this.database = database;
@@ -113,7 +113,7 @@ final class OutboxWriter implements Runnable {
   private void turn() throws InterruptedException {
     boolean owesMark = acknowledged.mark() > saved;
     Duration patience = owesMark ? ACKNOWLEDGE_WITHIN : IDLE;
-    List<Noted> group =
+    List<EventWithMemory> group =
         waiting.first(
             most, patience, most < settings.groupEvents() ? Duration.ZERO : settings.groupWait());
     if (!group.isEmpty()) {
@@ -126,7 +126,7 @@ final class OutboxWriter implements Runnable {
     }
   }
 
-  private void write(List<Noted> group) throws InterruptedException {
+  private void write(List<EventWithMemory> group) throws InterruptedException {
     long mark = acknowledged.mark();
     long first = committed + 1;
     try {

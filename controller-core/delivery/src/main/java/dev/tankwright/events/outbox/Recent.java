@@ -12,9 +12,9 @@ final class Recent {
 
   private final EventQueue.Entry[] ring = new EventQueue.Entry[ROOM];
 
-  synchronized void add(long firstRow, List<Noted> events) {
+  synchronized void add(long firstRow, List<EventWithMemory> events) {
     long row = firstRow;
-    for (Noted noted : events) {
+    for (EventWithMemory noted : events) {
       ring[(int) (row % ROOM)] = new EventQueue.Entry(row, noted.event());
       row++;
     }

@@ -1,7 +1,7 @@
 package dev.tankwright.plant.facts;
 
 import dev.tankwright.plant.BathProfile;
-import dev.tankwright.plant.LastLine;
+import dev.tankwright.plant.WallProtection;
 import dev.tankwright.plant.bath.Bath;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,17 +56,18 @@ public record BathFacts(
   }
 
   private static Curve heating(BathProfile profile, boolean lidOff) {
-    Trial trial = new Trial(profile, profile.levels().fillMarkLitres(), COLD).lidOff(lidOff);
+    PhysicsRun trial =
+        new PhysicsRun(profile, profile.levels().fillMarkLitres(), COLD).lidOff(lidOff);
     return curve(trial.fullHeat(), CURVE_STEP, HOT, LONGEST_SECONDS, Bath::liquidCelsius);
   }
 
   private static Curve dryWall(BathProfile profile) {
-    Trial trial = new Trial(profile, 0, DRY_START).fullHeat();
-    return curve(trial, 1, LastLine.FUSE_CELSIUS, LONGEST_SECONDS, Bath::wallCelsius);
+    PhysicsRun trial = new PhysicsRun(profile, 0, DRY_START).fullHeat();
+    return curve(trial, 1, WallProtection.FUSE_CELSIUS, LONGEST_SECONDS, Bath::wallCelsius);
   }
 
   private static Curve curve(
-      Trial trial, double step, double until, double longest, ToDoubleFunction<Bath> seen) {
+      PhysicsRun trial, double step, double until, double longest, ToDoubleFunction<Bath> seen) {
     List<Double> samples = new ArrayList<>();
     samples.add(seen.applyAsDouble(trial.bath()));
     while (samples.get(samples.size() - 1) < until && samples.size() * step <= longest) {
@@ -79,7 +80,7 @@ public record BathFacts(
   /** Time from the fill mark until {@link #EMPTY_SHARE} is left, s. */
   public static double drainSeconds(BathProfile profile, double celsius) {
     double mark = profile.levels().fillMarkLitres();
-    Trial trial = new Trial(profile, mark, celsius);
+    PhysicsRun trial = new PhysicsRun(profile, mark, celsius);
     trial.around().drainOpening = 1;
     double seconds = 0;
     while (trial.bath().litres() > mark * EMPTY_SHARE && seconds < DRAIN_LONGEST) {

@@ -1,7 +1,7 @@
 package dev.tankwright.plant.facts;
 
 import dev.tankwright.plant.BathProfile;
-import dev.tankwright.plant.LastLine;
+import dev.tankwright.plant.WallProtection;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -60,7 +60,7 @@ final class FactTable {
     double element = profile.geometry().capacities().heater() / profile.geometry().heaterToWall();
     double filled = profile.levels().fillMarkLitres();
     double capacity = filled * 4180 + profile.geometry().capacities().tank();
-    double conductance = warm.watts() / (BathFacts.WARM - Trial.ROOM);
+    double conductance = warm.watts() / (BathFacts.WARM - PhysicsRun.ROOM);
     return List.of(
         new Fact("Time constant, heater to wall", element, "s", "heat capacity by bond"),
         new Fact(
@@ -77,7 +77,8 @@ final class FactTable {
 
   /** From the wall's excess temperature under full heat. */
   private static double wallSeconds(BathProfile profile) {
-    Trial trial = new Trial(profile, profile.levels().fillMarkLitres(), BathFacts.WARM).fullHeat();
+    PhysicsRun trial =
+        new PhysicsRun(profile, profile.levels().fillMarkLitres(), BathFacts.WARM).fullHeat();
     trial.run(WARMING_SECONDS);
     double excess = trial.bath().wallCelsius() - trial.bath().liquidCelsius();
     return profile.geometry().capacities().wall() * excess / profile.powers().heaterWatts();
@@ -95,12 +96,12 @@ final class FactTable {
         new Fact("Dry heated wall, rise", rise, "K/s", "empty tank, full heater, 40 to 60 °C"),
         new Fact(
             "Dry heated wall to the limiter, 90 °C",
-            wall.secondsTo(LastLine.LIMITER_CELSIUS),
+            wall.secondsTo(WallProtection.LIMITER_CELSIUS),
             "s",
             assumption + "no controller"),
         new Fact(
             "Dry heated wall to damage, 120 °C",
-            wall.secondsTo(LastLine.FUSE_CELSIUS),
+            wall.secondsTo(WallProtection.FUSE_CELSIUS),
             "s",
             assumption + "limiter failed; the thermal fuse opens"));
   }

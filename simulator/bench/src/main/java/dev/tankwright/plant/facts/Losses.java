@@ -15,7 +15,8 @@ public record Losses(double watts, double kilogramsPerHour) {
 
   /** Finds them by holding the bath until lid and walls have settled, then measuring. */
   public static Losses of(BathProfile profile, double celsius, boolean lidOff) {
-    Trial trial = new Trial(profile, profile.levels().fillMarkLitres(), celsius).lidOff(lidOff);
+    PhysicsRun trial =
+        new PhysicsRun(profile, profile.levels().fillMarkLitres(), celsius).lidOff(lidOff);
     trial.hold(celsius, SETTLING_SECONDS);
     double lost = trial.lostJoules();
     double evaporated = trial.evaporatedKilograms();

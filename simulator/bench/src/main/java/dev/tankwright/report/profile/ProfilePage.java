@@ -1,6 +1,6 @@
 package dev.tankwright.report.profile;
 
-import dev.tankwright.plant.LastLine;
+import dev.tankwright.plant.WallProtection;
 import dev.tankwright.plant.facts.BathFacts;
 import dev.tankwright.plant.facts.Curve;
 import dev.tankwright.plant.facts.Fact;
@@ -44,8 +44,8 @@ public final class ProfilePage {
 
   private static String data(BathFacts facts) {
     StringBuilder out = new StringBuilder(1 << 15);
-    out.append("{\"limiter\":").append(Decimal.of(LastLine.LIMITER_CELSIUS, 1));
-    out.append(",\"fuse\":").append(Decimal.of(LastLine.FUSE_CELSIUS, 1));
+    out.append("{\"limiter\":").append(Decimal.of(WallProtection.LIMITER_CELSIUS, 1));
+    out.append(",\"fuse\":").append(Decimal.of(WallProtection.FUSE_CELSIUS, 1));
     curve(out.append(",\n\"on\":"), facts.lidOn());
     curve(out.append(",\n\"off\":"), facts.lidOff());
     curve(out.append(",\n\"dry\":"), facts.dryWall());

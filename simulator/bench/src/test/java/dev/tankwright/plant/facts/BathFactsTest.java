@@ -54,7 +54,7 @@ class BathFactsTest {
       BathProfile bath =
           new BathProfile(
               "b", six.geometry(), six.levels(), powers, six.sensors(), six.gas(), six.effects());
-      Trial trial = new Trial(bath, six.levels().fillMarkLitres(), 20).fullHeat();
+      PhysicsRun trial = new PhysicsRun(bath, six.levels().fillMarkLitres(), 20).fullHeat();
       double minutes = 0;
       while (trial.bath().liquidCelsius() < 50) {
         trial.run(1);

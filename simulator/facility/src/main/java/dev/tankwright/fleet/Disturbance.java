@@ -6,7 +6,7 @@ import dev.tankwright.plant.PartFault;
 import java.util.SplittableRandom;
 
 /** What comes between while a load is run. How often is our estimate, no source. */
-enum Mishap {
+enum Disturbance {
   /** Nothing does. */
   NONE(68),
   /** The lid is opened, and closed again. */
@@ -26,13 +26,13 @@ enum Mishap {
 
   private final int share;
 
-  Mishap(int share) {
+  Disturbance(int share) {
     this.share = share;
   }
 
-  static Mishap drawn(SplittableRandom random) {
+  static Disturbance drawn(SplittableRandom random) {
     int drawn = random.nextInt(100);
-    for (Mishap mishap : values()) {
+    for (Disturbance mishap : values()) {
       drawn -= mishap.share;
       if (drawn < 0) {
         return mishap;

@@ -5,12 +5,12 @@ import java.sql.SQLException;
 import org.sqlite.SQLiteErrorCode;
 
 /** What keeps an outbox from committing, in plain words. Thread-safe. */
-final class Troubles {
+final class OutboxProblems {
   private final Path file;
   private final OutboxSettings settings;
   private volatile String words;
 
-  Troubles(Path file, OutboxSettings settings) {
+  OutboxProblems(Path file, OutboxSettings settings) {
     this.file = file;
     this.settings = settings;
   }

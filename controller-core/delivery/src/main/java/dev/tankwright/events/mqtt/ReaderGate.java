@@ -17,7 +17,7 @@ import java.util.concurrent.TimeUnit;
  * until the process ends. So the reader is kept until the first write, which comes after the last
  * of these waits; in MQTT the server has nothing to say before the client's CONNECT.
  */
-final class FirstWord {
+final class ReaderGate {
   private final CountDownLatch spoken = new CountDownLatch(1);
 
   boolean await(long limit, TimeUnit unit) throws InterruptedException {

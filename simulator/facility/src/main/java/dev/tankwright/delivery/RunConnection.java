@@ -15,15 +15,15 @@ import java.util.Set;
 /**
  * One run's publisher and subscriber at one broker; the publisher speaks only while it is heard.
  */
-final class Wire {
-  private final Places places;
+final class RunConnection {
+  private final BrokerEndpoints places;
   private final DeviceTopics topics;
   private final DeliverySettings settings;
   private final EventPublisher publisher;
   private final EventSubscriber subscriber;
 
-  private Wire(
-      Places places,
+  private RunConnection(
+      BrokerEndpoints places,
       DeviceTopics topics,
       DeliverySettings settings,
       EventPublisher publisher,
@@ -36,7 +36,8 @@ final class Wire {
   }
 
   /** Begins to connect both and returns at once. */
-  static Wire connect(Places places, DeviceTopics topics, DeliverySettings settings, Kept kept) {
+  static RunConnection connect(
+      BrokerEndpoints places, DeviceTopics topics, DeliverySettings settings, EventStorage kept) {
     // an id of this run alone: another bench run with the same device must not throw it out
     String run = Long.toHexString(settings.timing().random().nextLong());
     String passing = "tankwright-" + topics.device() + "-" + run;
@@ -51,7 +52,7 @@ final class Wire {
             settings.connectTimeout(),
             settings.timing(),
             new Gate(publisher));
-    return new Wire(places, topics, settings, publisher, subscriber);
+    return new RunConnection(places, topics, settings, publisher, subscriber);
   }
 
   private static PublisherConfig config(

@@ -18,7 +18,7 @@ import java.util.function.Consumer;
  * The threads that do a fleet's work: a few that simulate, side by side in one slice after the
  * other, and some that wait while devices say goodbye. Told what to do by one thread.
  */
-final class Hands implements AutoCloseable {
+final class WorkerThreads implements AutoCloseable {
   private static final int FAREWELLS = 64;
 
   private final int threads;
@@ -27,7 +27,7 @@ final class Hands implements AutoCloseable {
   private final Set<FleetDevice> left = new HashSet<>();
   private final List<Future<?>> farewells = new ArrayList<>();
 
-  Hands(int threads) {
+  WorkerThreads(int threads) {
     this.threads = threads;
     simulating = Executors.newFixedThreadPool(threads, daemons("fleet"));
     leaving = Executors.newFixedThreadPool(FAREWELLS, daemons("fleet goodbye"));

@@ -7,20 +7,20 @@ import java.util.concurrent.locks.Condition;
 import java.util.concurrent.locks.ReentrantLock;
 
 /** The events that are in memory only, in order and of a bounded number. Thread-safe. */
-final class Waiting {
+final class PendingEvents {
   private final ReentrantLock lock = new ReentrantLock();
   private final Condition changed = lock.newCondition();
-  private final ArrayDeque<Noted> events = new ArrayDeque<>();
+  private final ArrayDeque<EventWithMemory> events = new ArrayDeque<>();
   private final int room;
   private boolean woken;
   private long refused;
 
-  Waiting(int room) {
+  PendingEvents(int room) {
     this.room = room;
   }
 
   /** Takes one more and returns at once; false if there is no room. */
-  boolean offer(Noted event) {
+  boolean offer(EventWithMemory event) {
     lock.lock();
     try {
       if (events.size() >= room) {
@@ -42,7 +42,8 @@ final class Waiting {
    * @param idle how long to wait for the first; {@link #wake} ends that early
    * @param gather how long to wait for more once there is one
    */
-  List<Noted> first(int most, Duration idle, Duration gather) throws InterruptedException {
+  List<EventWithMemory> first(int most, Duration idle, Duration gather)
+      throws InterruptedException {
     lock.lock();
     try {
       await(1, idle.toNanos());

@@ -1,7 +1,7 @@
 package dev.tankwright.plant;
 
 /** Which parts are broken now, and by how much. */
-final class Breakages {
+final class BrokenParts {
   private long bits;
   private final double[] sizes = new double[PartFault.values().length];
 

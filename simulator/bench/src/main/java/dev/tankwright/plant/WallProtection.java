@@ -6,7 +6,7 @@ package dev.tankwright.plant;
  * °C. The limiter stands a little above what a wall under full heat reaches in a bath at its
  * hottest.
  */
-public final class LastLine {
+public final class WallProtection {
   /** Temperature of the heated wall at which the limiter opens, °C. */
   public static final double LIMITER_CELSIUS = 90;
 
@@ -16,7 +16,7 @@ public final class LastLine {
   private boolean limiterOpen;
   private boolean fuseOpen;
 
-  void step(double wallCelsius, Breakages broken) {
+  void step(double wallCelsius, BrokenParts broken) {
     limiterOpen |= wallCelsius >= LIMITER_CELSIUS && !broken.has(PartFault.LIMITER_STUCK);
     fuseOpen |= wallCelsius >= FUSE_CELSIUS && !broken.has(PartFault.FUSE_STUCK);
   }

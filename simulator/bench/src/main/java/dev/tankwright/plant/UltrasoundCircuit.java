@@ -3,7 +3,7 @@ package dev.tankwright.plant;
 import dev.tankwright.controller.board.Outputs;
 
 /** The generator and its transducers. */
-final class SoundCircuit {
+final class UltrasoundCircuit {
   private static final int START_STEPS = 3;
   private static final int TRIP_STEPS = 10;
 
@@ -13,11 +13,11 @@ final class SoundCircuit {
   private boolean faulty;
   private double driveShare;
 
-  SoundCircuit(BathProfile.Powers powers) {
+  UltrasoundCircuit(BathProfile.Powers powers) {
     this.powers = powers;
   }
 
-  void step(Outputs outputs, Breakages broken, Supply supply) {
+  void step(Outputs outputs, BrokenParts broken, Supply supply) {
     boolean running = generator.follow(outputs.ultrasoundEnable) && supply.isPresent();
     double drive = running ? outputs.drivePermille / 1000.0 : 0;
     if (broken.none()) {
@@ -31,13 +31,13 @@ final class SoundCircuit {
   }
 
   /** The protection trips some scans after every start and holds until the enable is taken away. */
-  private boolean isTripped(boolean running, Breakages broken) {
+  private boolean isTripped(boolean running, BrokenParts broken) {
     boolean over = running && broken.has(PartFault.GENERATOR_OVER_CURRENT);
     overSteps = over ? Math.min(overSteps + 1, TRIP_STEPS) : 0;
     return overSteps == TRIP_STEPS;
   }
 
-  private static double sounding(Breakages broken) {
+  private static double sounding(BrokenParts broken) {
     return broken.left(PartFault.GENERATOR_OFF_RESONANCE)
         * (1 - broken.size(PartFault.TRANSDUCERS_DEAD));
   }

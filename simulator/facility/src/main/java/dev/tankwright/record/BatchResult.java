@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What became of one batch of messages; complete once it is committed. Not thread-safe. */
-public final class Noted {
+public final class BatchResult {
   private final List<Finding> found = new ArrayList<>();
   private final List<Finding> closed = new ArrayList<>();
   private final List<CycleReport> cycles = new ArrayList<>();
@@ -13,7 +13,7 @@ public final class Noted {
   private long fresh;
   private long doubled;
 
-  Noted() {}
+  BatchResult() {}
 
   void addFresh() {
     fresh++;

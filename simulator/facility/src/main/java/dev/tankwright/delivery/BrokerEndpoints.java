@@ -9,9 +9,9 @@ import dev.tankwright.events.mqtt.BrokerAccess;
  * @param publisher for the device
  * @param reader for the run's own check
  */
-public record Places(BrokerAccess publisher, BrokerAccess reader) {
+public record BrokerEndpoints(BrokerAccess publisher, BrokerAccess reader) {
   /** The same for both. */
-  public static Places both(BrokerAccess access) {
-    return new Places(access, access);
+  public static BrokerEndpoints both(BrokerAccess access) {
+    return new BrokerEndpoints(access, access);
   }
 }

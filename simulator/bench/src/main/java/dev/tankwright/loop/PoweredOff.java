@@ -5,14 +5,14 @@ import dev.tankwright.controller.board.Panel;
 import dev.tankwright.controller.board.Phase;
 
 /** What a board's pins and panel are without supply. */
-final class Darkness {
-  private Darkness() {}
+final class PoweredOff {
+  private PoweredOff() {}
 
   /**
    * Takes every output away. There is no phase without a controller; the words say the one with
    * which the next controller begins.
    */
-  static void fall(Outputs outputs) {
+  static void apply(Outputs outputs) {
     outputs.heaterRelay = false;
     outputs.cutOffRelay = false;
     outputs.ultrasoundEnable = false;
@@ -21,10 +21,10 @@ final class Darkness {
     outputs.drainValveOpen = false;
     outputs.buzzer = false;
     outputs.watchdogPulse = false;
-    fall(outputs.panel);
+    apply(outputs.panel);
   }
 
-  private static void fall(Panel panel) {
+  private static void apply(Panel panel) {
     panel.phase = Phase.SELF_TEST;
     panel.fault = null;
     panel.refusal = null;

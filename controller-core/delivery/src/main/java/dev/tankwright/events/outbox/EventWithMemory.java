@@ -9,4 +9,4 @@ import dev.tankwright.events.mqtt.OutgoingEvent;
  * @param memory the host's memory in its own form, or null if it keeps none
  */
 @SuppressWarnings("ArrayRecordComponent") // handed from append to the commit, never compared
-record Noted(OutgoingEvent event, byte[] memory) {}
+record EventWithMemory(OutgoingEvent event, byte[] memory) {}

@@ -4,7 +4,7 @@ import java.time.Duration;
 import java.util.function.LongSupplier;
 
 /** Until when a publisher that has been told to finish goes on. One thread. */
-final class Ending {
+final class FinishDeadline {
   private static final Duration SHORTEST_GOODBYE = Duration.ofMillis(200);
   private static final Duration LONGEST_GOODBYE = Duration.ofSeconds(1);
 
@@ -12,7 +12,7 @@ final class Ending {
   private boolean asked;
   private long deadline;
 
-  Ending(LongSupplier nanoTime) {
+  FinishDeadline(LongSupplier nanoTime) {
     this.nanoTime = nanoTime;
   }
 

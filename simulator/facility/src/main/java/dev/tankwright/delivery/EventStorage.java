@@ -6,7 +6,7 @@ import dev.tankwright.events.mqtt.OutgoingEvent;
 import dev.tankwright.events.outbox.Outbox;
 
 /** Where a run's events are kept until they are acknowledged. Thread-safe. */
-interface Kept {
+interface EventStorage {
   /** What the publisher sends from. */
   EventQueue queue();
 
@@ -20,15 +20,15 @@ interface Kept {
   void close();
 
   /** In the outbox of the settings, or in memory if they have none. */
-  static Kept of(DeliverySettings settings) {
+  static EventStorage of(DeliverySettings settings) {
     return settings
         .outbox()
-        .<Kept>map(InOutbox::new)
+        .<EventStorage>map(InOutbox::new)
         .orElseGet(() -> new InMemory(new MemoryQueue()));
   }
 
   /** In memory alone. */
-  record InMemory(MemoryQueue queue) implements Kept {
+  record InMemory(MemoryQueue queue) implements EventStorage {
     @Override
     public boolean add(OutgoingEvent event, byte[] memory) {
       queue.add(event);
@@ -45,7 +45,7 @@ interface Kept {
   }
 
   /** In a file. */
-  record InOutbox(Outbox queue) implements Kept {
+  record InOutbox(Outbox queue) implements EventStorage {
     @Override
     public boolean add(OutgoingEvent event, byte[] memory) {
       return queue.append(event, memory);

@@ -7,7 +7,7 @@ import dev.tankwright.plant.bath.BathState;
 import dev.tankwright.plant.bath.Surroundings;
 
 /** A bath on trial: the physics alone, with neither controller nor load. Not thread-safe. */
-final class Trial {
+final class PhysicsRun {
   /** Room in which every fact is found, °C. */
   static final double ROOM = 21;
 
@@ -20,7 +20,7 @@ final class Trial {
   private final Surroundings around = new Surroundings();
   private double heldSum;
 
-  Trial(BathProfile profile, double litres, double celsius) {
+  PhysicsRun(BathProfile profile, double litres, double celsius) {
     this.profile = profile;
     bath =
         new Bath(
@@ -32,7 +32,7 @@ final class Trial {
     around.roomCelsius = ROOM;
   }
 
-  Trial lidOff(boolean off) {
+  PhysicsRun lidOff(boolean off) {
     around.lidOff = off;
     return this;
   }
@@ -46,7 +46,7 @@ final class Trial {
   }
 
   /** Full heat from now on. */
-  Trial fullHeat() {
+  PhysicsRun fullHeat() {
     around.heaterWatts = profile.powers().heaterWatts();
     return this;
   }
