@@ -29,7 +29,7 @@ class CampaignBreakTest {
   @TempDir private Path folder;
 
   @Test
-  @DisplayName("killed at random moments and gone on with, it leaves the same bytes as unbroken")
+  @DisplayName("killed at random moments and resumed, it leaves the same bytes as unbroken")
   void killed() throws IOException, InterruptedException {
     SplittableRandom random = new SplittableRandom(17);
     Path broken = folder.resolve("broken");

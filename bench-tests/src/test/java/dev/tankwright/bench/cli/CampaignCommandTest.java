@@ -130,7 +130,7 @@ class CampaignCommandTest {
   }
 
   @Test
-  @DisplayName("a finished campaign that is gone on with stays as it is")
+  @DisplayName("a finished campaign that is resumed stays as it is")
   void resumeFinished() throws IOException, InterruptedException {
     Path copy = Files.createDirectories(folder.resolve("copy"));
     Files.copy(whole.resolve("results.tsv"), copy.resolve("results.tsv"));

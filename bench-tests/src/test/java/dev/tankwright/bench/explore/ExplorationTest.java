@@ -60,7 +60,7 @@ class ExplorationTest {
   }
 
   @Test
-  @DisplayName("a set that is given up at the limit is not called complete")
+  @DisplayName("a set that is stopped at the limit is not called complete")
   void limit() {
     FaultySet plan = FaultySet.quick().get(0);
     SetResult result = new Exploration(DeviceProfile.sixLitre(), 100).explore(plan);

@@ -103,7 +103,7 @@ public final class ChainedEvent {
     return attributes.getOrDefault("subject", "");
   }
 
-  /** When it came to be, in RFC 3339; empty when the event does not say. */
+  /** When it happened, in RFC 3339; empty when the event does not say. */
   public String time() {
     return attributes.getOrDefault("time", "");
   }

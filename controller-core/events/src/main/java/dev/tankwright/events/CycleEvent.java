@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param sequence number of the event, counted per device without a gap, 1 to {@link
  *     #LAST_SEQUENCE}
  * @param type what kind of fact
- * @param time when it came to be, to the millisecond
+ * @param time when it happened, to the millisecond
  * @param subject the cycle that the fact belongs to, as {@code cycle/0001}; empty outside a cycle
  * @param data what there is to say, by the type
  * @param chain hash over the event before and this one, see {@link EventChain}

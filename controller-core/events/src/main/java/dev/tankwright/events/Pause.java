@@ -9,7 +9,7 @@ import java.time.Instant;
  *
  * @param at when it began; after a loss of the whole supply, when that came back
  * @param cause what paused the cycle
- * @param phase the phase that is held, and gone on with
+ * @param phase the phase that is held and later resumed
  * @param length how long it lasted; {@link #OPEN} while it lasts
  */
 public record Pause(Instant at, Cause cause, Phase phase, Duration length) {

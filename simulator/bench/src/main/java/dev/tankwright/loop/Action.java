@@ -8,7 +8,7 @@ import dev.tankwright.plant.PartFault;
 import java.util.List;
 
 /**
- * Something that is done to the bath at a moment: by the operator, or by fate. Whoever has to do
+ * Something done to the bath at a moment, by the operator or from outside. Whoever has to do
  * something for each kind switches over {@link #kind()}; the compiler finds a kind that is
  * forgotten.
  */

@@ -65,7 +65,7 @@ public enum Signal {
   PART_BROKEN(Quantity.SWITCH),
   /** The board has its supply; without it nothing is driven, and the panel shows nothing. */
   BOARD_SUPPLIED(Quantity.SWITCH),
-  /** The panel says that degassing is owed. */
+  /** The panel says that degassing is required. */
   DEGAS_OWED(Quantity.SWITCH),
   /** The panel says that the solution is older than it should be. */
   SOLUTION_DUE(Quantity.SWITCH),

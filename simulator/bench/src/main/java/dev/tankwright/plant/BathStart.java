@@ -1,7 +1,7 @@
 package dev.tankwright.plant;
 
 /**
- * How the bath stands when a run begins.
+ * Initial state of a bath.
  *
  * @param litres filled volume, L, 0 to the tank's brim
  * @param celsius temperature of the solution and of the tank, °C, 1–95

@@ -26,7 +26,7 @@ record Expectation(
     OptionalLong limitMillis,
     Optional<Condition> trigger) {
 
-  /** The signals that tell most about it: its own, and how the controller stands. */
+  /** The most informative signals: its own, and the state of the controller. */
   List<Signal> signals() {
     Set<Signal> named = EnumSet.noneOf(Signal.class);
     condition.visit(named::add);

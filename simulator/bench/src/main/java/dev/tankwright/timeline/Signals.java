@@ -134,7 +134,7 @@ public final class Signals {
     return new SwitchSignal(Signal.BOARD_SUPPLIED);
   }
 
-  /** The panel says that degassing is owed. */
+  /** The panel says that degassing is required. */
   public static SwitchSignal degasOwed() {
     return new SwitchSignal(Signal.DEGAS_OWED);
   }

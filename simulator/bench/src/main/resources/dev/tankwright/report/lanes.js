@@ -6,7 +6,7 @@ const lanes = [
   { key: "drain-valve", name: "Drain valve", colour: "lane-water", on: "open", off: "closed" },
   { key: "lid-open", name: "Lid open", colour: "lane-state", on: "yes", off: "no" },
   { key: "level-low", name: "Level low", colour: "lane-state", on: "yes", off: "no" },
-  { key: "degas-owed", name: "Degas owed", colour: "lane-state", on: "yes", off: "no" },
+  { key: "degas-owed", name: "Degassing required", colour: "lane-state", on: "yes", off: "no" },
   { key: "limiter-tripped", name: "Limiter tripped", colour: "failed", on: "yes", off: "no" },
   { key: "fault", name: "Fault", colour: "failed", words: run.faults },
 ].map((lane) => ({ on: "on", off: "off", ...lane, stays: run.stays(lane.key) }));

@@ -145,7 +145,7 @@ class ResultFileTest {
   }
 
   @Test
-  @DisplayName("results are gone on with only where they belong, and never by mistake")
+  @DisplayName("results are resumed only where they belong, and never by mistake")
   void foreign() throws IOException, ScenarioException, PlanException {
     assertBegin(plan.about("1.0", Shard.WHOLE), false, "holds 54 results already");
     assertBegin(plan.about("1.1", Shard.WHOLE), true, "run by version 1.0, not by 1.1");

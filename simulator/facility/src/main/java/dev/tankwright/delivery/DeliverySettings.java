@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param timing clock and chance; never the simulation's own random numbers, or the network would
  *     change the run
  * @param connectTimeout for one attempt to connect
- * @param ackTimeout how long the broker may acknowledge nothing while something is owed
+ * @param ackTimeout how long the broker may acknowledge nothing while events are pending
  * @param idleTimeout how long an acknowledged event may take to come back to the subscriber
  * @param outbox where events are kept until they are acknowledged; empty for memory alone. It
  *     belongs to this delivery from now on, which closes it

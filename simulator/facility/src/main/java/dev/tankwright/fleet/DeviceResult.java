@@ -21,7 +21,7 @@ public record DeviceResult(
     long acknowledged,
     long waiting,
     String lastError) {
-  /** Events that came to be and are not kept. */
+  /** Events that were composed and are not committed. */
   public long missing() {
     return composed - committed;
   }

@@ -6,7 +6,7 @@ enum DeviceState {
   TO_COME,
   /** Its day is on. */
   ONLINE,
-  /** Its day is over; it still sends what is owed. */
+  /** Its day is over; it still sends pending events. */
   ENDED,
   /** It has said goodbye. */
   OFFLINE

@@ -118,7 +118,7 @@ final class FleetDevice {
     return state == DeviceState.ENDED && outbox.isDrained();
   }
 
-  /** Says offline and disconnects; waits no longer than the limit for what is owed. */
+  /** Says offline and disconnects; waits no longer than the limit for pending events. */
   void disconnect(Duration limit) {
     EventPublisher ours = publisher;
     if (ours != null) {

@@ -3,7 +3,7 @@ package dev.tankwright.fleet;
 import java.time.LocalDate;
 
 /**
- * How a fleet stands at a moment.
+ * State of a fleet at a moment.
  *
  * @param date the simulated date
  * @param dayMillis time of its day, ms since it began

@@ -76,7 +76,7 @@ public final class FleetRun implements AutoCloseable {
   /**
    * Runs the day.
    *
-   * @param progress told about ten times a second how the fleet stands
+   * @param progress told the state of the fleet about ten times a second
    */
   public FleetResult run(Consumer<FleetMoment> progress) throws InterruptedException {
     long began = now();
@@ -156,7 +156,7 @@ public final class FleetRun implements AutoCloseable {
     stopping.await(Math.min(nanos, TICK_NANOS), TimeUnit.NANOSECONDS);
   }
 
-  /** How the fleet stands now; may be asked from any thread. */
+  /** The state of the fleet now; may be asked from any thread. */
   public FleetMoment moment() {
     return FleetCount.of(date, dayMillis, devices);
   }

@@ -11,7 +11,7 @@ import java.sql.SQLException;
  * @param sequence its number
  * @param type the kind of event
  * @param subject the cycle as {@code cycle/0001}; empty outside a cycle
- * @param time when it came to be, RFC 3339
+ * @param time when it happened, RFC 3339
  * @param chain its chain value
  * @param payload the bytes as they were received; not copied, so not to be changed
  * @param recorded when it was stored, RFC 3339

@@ -17,7 +17,7 @@ public interface EventQueue {
    */
   record Entry(long row, OutgoingEvent event) {}
 
-  /** The first event at this row or later that is owed and may be sent now, or null. */
+  /** The first event at this row or later that is pending and may be sent now, or null. */
   Entry from(long row);
 
   /** The broker has acknowledged this row; a second time for the same row changes nothing. */

@@ -13,7 +13,7 @@ import java.time.Duration;
  * @param keepSession whether the broker keeps this client's session between connections
  * @param window most events sent and not yet acknowledged, 1 to 1000
  * @param connectTimeout for one attempt, TCP and MQTT together; at least 1 ms
- * @param ackTimeout how long the broker may acknowledge nothing while something is owed
+ * @param ackTimeout how long the broker may acknowledge nothing while events are pending
  * @param keepAlive the MQTT keep-alive, whole seconds
  * @param backoff waits between attempts
  */

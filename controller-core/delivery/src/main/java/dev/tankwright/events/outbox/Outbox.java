@@ -13,7 +13,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
  * A device's events on their way out, kept in a file. An event exists once it is committed, may be
- * sent only then, and is owed until the broker has acknowledged it: over crashes, power cuts and
+ * sent only then, and is pending until the broker has acknowledged it: over crashes, power cuts and
  * outages. Rows are numbered from 1 without a gap.
  *
  * <p>A full disk stops nothing: events wait in memory, {@link #trouble} says so, and they are

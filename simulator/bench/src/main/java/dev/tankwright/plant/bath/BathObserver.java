@@ -19,14 +19,14 @@ public interface BathObserver {
    * A step has passed.
    *
    * @param surroundings what acted over the step
-   * @param state how the bath stands after it, see {@link BathState}
+   * @param state the bath's state after it, see {@link BathState}
    */
   void stepped(Surroundings surroundings, double[] state);
 
   /**
    * Something was poured in, taken out or exchanged between two steps.
    *
-   * @param state how the bath stands after it, see {@link BathState}
+   * @param state the bath's state after it, see {@link BathState}
    */
   void jumped(double[] state);
 }

@@ -10,7 +10,7 @@ package dev.tankwright.scenario.run;
 public record Mark(long atMillis, Kind kind, String text) {
   /** Sorts of marks. */
   public enum Kind {
-    /** Done by the operator, or by fate, from the timeline. */
+    /** An action of the timeline, by the operator or from outside. */
     ACTION,
     /** Told by the controller. */
     EVENT,

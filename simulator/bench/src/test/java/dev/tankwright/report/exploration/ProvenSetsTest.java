@@ -67,7 +67,7 @@ class ProvenSetsTest {
   }
 
   @Test
-  @DisplayName("a set that was given up, or breaks a rule, is not put down")
+  @DisplayName("a set that was stopped, or violates a rule, is not recorded")
   void notProven() throws IOException {
     put(set("none", false, List.of()), "a1");
     put(
