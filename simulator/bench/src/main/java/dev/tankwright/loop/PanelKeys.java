@@ -14,11 +14,7 @@ import dev.tankwright.plant.Plant;
  * turns, START with the recipe of the last one. At most one command per scan; an action of the
  * timeline comes first.
  */
-<<<<<<<< HEAD:simulator/bench/src/main/java/dev/tankwright/loop/PanelKeys.java
 final class PanelKeys {
-========
-final class KeyPanel {
->>>>>>>> a212318 (Name classes after what they are: PoweredOff, KeyPanel, WallProtection, WorkerThreads, BatchResult and others):simulator/bench/src/main/java/dev/tankwright/loop/KeyPanel.java
   private static final Recipe UNKNOWN = Recipe.standard(Programme.MEDIUM);
 
   private final Plant plant;
@@ -27,11 +23,7 @@ final class KeyPanel {
   private long lastMillis;
   private boolean startNext;
 
-<<<<<<<< HEAD:simulator/bench/src/main/java/dev/tankwright/loop/PanelKeys.java
   PanelKeys(Plant plant, Inputs inputs) {
-========
-  KeyPanel(Plant plant, Inputs inputs) {
->>>>>>>> a212318 (Name classes after what they are: PoweredOff, KeyPanel, WallProtection, WorkerThreads, BatchResult and others):simulator/bench/src/main/java/dev/tankwright/loop/KeyPanel.java
     this.plant = plant;
     this.inputs = inputs;
   }

@@ -21,17 +21,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is wrong with the operator shows at the panel's keys. */
-<<<<<<<< HEAD:simulator/bench/src/test/java/dev/tankwright/loop/PanelKeysTest.java
 class PanelKeysTest {
   private final Plant plant = new Plant(BuiltInBaths.usual(), new BathStart(4.5, 40, 21, 1), 1);
   private final Inputs inputs = new Inputs();
   private final PanelKeys keys = new PanelKeys(plant, inputs);
-========
-class KeyPanelTest {
-  private final Plant plant = new Plant(BuiltInBaths.usual(), new BathStart(4.5, 40, 21, 1), 1);
-  private final Inputs inputs = new Inputs();
-  private final KeyPanel keys = new KeyPanel(plant, inputs);
->>>>>>>> a212318 (Name classes after what they are: PoweredOff, KeyPanel, WallProtection, WorkerThreads, BatchResult and others):simulator/bench/src/test/java/dev/tankwright/loop/KeyPanelTest.java
   private long millis;
 
   /** The commands that come in so many steps. */
