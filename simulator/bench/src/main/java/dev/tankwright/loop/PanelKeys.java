@@ -9,10 +9,9 @@ import dev.tankwright.plant.PartFault;
 import dev.tankwright.plant.Plant;
 
 /**
- * The keys of the panel, who presses them, and what can be wrong with either: a key that is stuck
- * gives its command again and again; an operator without patience presses RESUME and START by
- * turns, START with the recipe of the last one. At most one command per scan; an action of the
- * timeline comes first.
+ * The keys of the panel, the operator, and the faults of both: a stuck key repeats its command; an
+ * impatient operator presses RESUME and START alternately, START with the recipe of the last one.
+ * At most one command per scan; actions of the timeline take precedence.
  */
 final class PanelKeys {
   private static final Recipe UNKNOWN = Recipe.standard(Programme.MEDIUM);

@@ -4,13 +4,13 @@ import dev.tankwright.controller.board.Outputs;
 import dev.tankwright.controller.board.Panel;
 import dev.tankwright.controller.board.Phase;
 
-/** What a board's pins and panel are without supply. */
+/** The pins and the panel of a board without supply. */
 final class PoweredOff {
   private PoweredOff() {}
 
   /**
-   * Takes every output away. There is no phase without a controller; the words say the one with
-   * which the next controller begins.
+   * Sets every output off. Without a controller there is no phase; the panel has the one with which
+   * the next controller starts.
    */
   static void apply(Outputs outputs) {
     outputs.heaterRelay = false;

@@ -1,9 +1,9 @@
 package dev.tankwright.plant;
 
 /**
- * The hardware's own last line on the heated wall: a self-holding limiter and, behind it, a thermal
- * fuse. Limits are common practice, no source: limiter 80–90 °C, fuse 100–130 °C for a bath of 60
- * °C. The limiter stands a little above what a wall under full heat reaches in a bath at its
+ * The hardware's own protection of the heated wall: a self-holding limiter and, as its backup, a
+ * thermal fuse. Limits are common practice, no source: limiter 80–90 °C, fuse 100–130 °C for a bath
+ * of 60 °C. The limiter stands a little above what a wall under full heat reaches in a bath at its
  * hottest.
  */
 public final class WallProtection {

@@ -3,8 +3,8 @@ package dev.tankwright.delivery;
 import dev.tankwright.events.mqtt.BrokerAccess;
 
 /**
- * Where a run's publisher and the subscriber that checks it get in. The publisher subscribes to
- * nothing, so it needs no right to read; the subscriber needs no right to write.
+ * How a run's publisher and the subscriber that checks it access the broker. The publisher
+ * subscribes to nothing, so it needs no right to read; the subscriber needs no right to write.
  *
  * @param publisher for the device
  * @param reader for the run's own check

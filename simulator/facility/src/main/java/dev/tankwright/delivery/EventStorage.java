@@ -10,10 +10,10 @@ interface EventStorage {
   /** What the publisher sends from. */
   EventQueue queue();
 
-  /** Takes the next event; false if it was refused, which is a loss that {@link #trouble} tells. */
+  /** Takes the next event; false if it was refused and lost, see {@link #trouble}. */
   boolean add(OutgoingEvent event, byte[] memory);
 
-  /** What is wrong, in plain words, or null. */
+  /** The present problem as a message for people, or null. */
   String trouble();
 
   /** Ends it; nothing is added or sent afterwards. */

@@ -13,7 +13,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * One run's publisher and subscriber at one broker; the publisher speaks only while it is heard.
+ * One run's publisher and subscriber at one broker; the publisher sends only while the subscriber
+ * is connected.
  */
 final class RunConnection {
   private final BrokerEndpoints places;

@@ -5,7 +5,7 @@ import dev.tankwright.loop.Action;
 import dev.tankwright.plant.PartFault;
 import java.util.SplittableRandom;
 
-/** What comes between while a load is run. How often is our estimate, no source. */
+/** What disturbs a load. The frequencies are our estimate, no source. */
 enum Disturbance {
   /** Nothing does. */
   NONE(68),

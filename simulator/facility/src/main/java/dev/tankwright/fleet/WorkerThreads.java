@@ -15,8 +15,8 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 
 /**
- * The threads that do a fleet's work: a few that simulate, side by side in one slice after the
- * other, and some that wait while devices say goodbye. Told what to do by one thread.
+ * The threads of a fleet: a few that simulate in parallel, slice by slice, and some that wait while
+ * devices disconnect. Controlled by one thread.
  */
 final class WorkerThreads implements AutoCloseable {
   private static final int FAREWELLS = 64;

@@ -3,7 +3,7 @@ package dev.tankwright.record;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What became of one batch of messages; complete once it is committed. Not thread-safe. */
+/** The result of storing one batch of messages; complete once committed. Not thread-safe. */
 public final class BatchResult {
   private final List<Finding> found = new ArrayList<>();
   private final List<Finding> closed = new ArrayList<>();

@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.net.Socket;
 
-/** A plain socket that stays deaf until the first byte has been said: see {@link ReaderGate}. */
+/** A plain socket that reads nothing before its first write, see {@link ReaderGate}. */
 final class CautiousSocket extends Socket {
   private final ReaderGate word;
 

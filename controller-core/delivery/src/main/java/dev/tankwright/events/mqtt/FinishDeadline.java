@@ -3,7 +3,7 @@ package dev.tankwright.events.mqtt;
 import java.time.Duration;
 import java.util.function.LongSupplier;
 
-/** Until when a publisher that has been told to finish goes on. One thread. */
+/** How long a publisher that has been told to finish may continue. One thread. */
 final class FinishDeadline {
   private static final Duration SHORTEST_GOODBYE = Duration.ofMillis(200);
   private static final Duration LONGEST_GOODBYE = Duration.ofSeconds(1);

@@ -10,12 +10,12 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
 /**
- * Keeps a connection deaf until the first byte has been said on it.
+ * Blocks reading on a connection until its first byte has been written.
  *
  * <p>Paho starts its reader, writer and callback threads one by one and waits, without a limit and
- * deaf to interrupts, until it has seen each of them run. One that has ended by then is waited for
- * until the process ends. So the reader is kept until the first write, which comes after the last
- * of these waits; in MQTT the server has nothing to say before the client's CONNECT.
+ * ignoring interrupts, until it has seen each of them run. If one has ended by then, it waits until
+ * the process ends. So the reader is blocked until the first write, which comes after the last of
+ * these waits; in MQTT the server sends nothing before the client's CONNECT.
  */
 final class ReaderGate {
   private final CountDownLatch spoken = new CountDownLatch(1);

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import org.sqlite.SQLiteErrorCode;
 
-/** What keeps an outbox from committing, in plain words. Thread-safe. */
+/** Reasons why an outbox cannot commit, as messages for people. Thread-safe. */
 final class OutboxProblems {
   private final Path file;
   private final OutboxSettings settings;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.concurrent.locks.Condition;
 import java.util.concurrent.locks.ReentrantLock;
 
-/** The events that are in memory only, in order and of a bounded number. Thread-safe. */
+/** Events in memory that are not committed yet, in order and bounded in number. Thread-safe. */
 final class PendingEvents {
   private final ReentrantLock lock = new ReentrantLock();
   private final Condition changed = lock.newCondition();

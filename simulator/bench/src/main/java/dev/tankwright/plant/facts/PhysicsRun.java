@@ -6,7 +6,7 @@ import dev.tankwright.plant.bath.BathObserver;
 import dev.tankwright.plant.bath.BathState;
 import dev.tankwright.plant.bath.Surroundings;
 
-/** A bath on trial: the physics alone, with neither controller nor load. Not thread-safe. */
+/** A simulation of a bath without controller and load. Not thread-safe. */
 final class PhysicsRun {
   /** Room in which every fact is found, °C. */
   static final double ROOM = 21;

@@ -37,7 +37,7 @@ public final class BrokenRuleScenario {
   private static final String HEAD =
       "# Written by an exploration. Times are shortened: a proof about logic only.\n";
   private static final String BACK_HEAD =
-      "# The operator tries in vain to come back with all parts healthy. The fuse, which no pin"
+      "# The operator cannot return to STANDBY with all parts healthy. The fuse, which no pin"
           + " sees,\n"
           + "# breaks only to mark the moment for the requirement.\n";
   private static final int MILLIS = 1_000;

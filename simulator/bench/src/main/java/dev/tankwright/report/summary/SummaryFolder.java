@@ -46,7 +46,7 @@ public final class SummaryFolder {
         runs.add(SavedRun.read(Results.bytes(file), label, file.toString()));
       }
     } catch (UnreadableException e) {
-      throw new UnwritableException(e.getMessage(), new IOException("changed meanwhile"));
+      throw new UnwritableException(e.getMessage(), new IOException("changed in the meantime"));
     } catch (IOException e) {
       throw new UnwritableException(
           folder.resolve(CHANGES) + " of an earlier run cannot be removed (" + e + ")", e);
