@@ -63,7 +63,7 @@ public record Key(
   public String described() {
     String text = help.substring(0, 1).toUpperCase(Locale.ROOT) + help.substring(1);
     String value =
-        standard.isEmpty() ? type.told() : type.told() + "; " + standard + " unless given";
+        standard.isEmpty() ? type.told() : type.told() + "; default " + standard;
     String more = value.isEmpty() ? "" : " (" + value + ")";
     return LINK.matcher(text + more).replaceAll("$1").replace("`", "");
   }

@@ -54,7 +54,7 @@ public final class ActionKeys {
               Action.Kind.PRESS.key(),
               KeyType.words(names(COMMANDS)),
               Origin.TRADE,
-              "the operator presses a key")
+              "a key press by the operator")
           .oneOf(ACTION)
           .make();
 
@@ -64,7 +64,7 @@ public final class ActionKeys {
               "programme",
               KeyType.words(names(List.of(Programme.values()))),
               Origin.TRADE,
-              "programme that is started; a start needs it")
+              "programme to start; required for a start")
           .example("MEDIUM")
           .with(START)
           .make();
@@ -75,7 +75,7 @@ public final class ActionKeys {
               "setpoint",
               KeyType.milli(Dimension.TEMPERATURE, "0", "100").upTo("`setpoint-maximum`"),
               Origin.TRADE,
-              "temperature to clean at; the programme's own unless given")
+              "temperature to clean at; default: the programme's own")
           .with(START)
           .make();
 
@@ -85,7 +85,7 @@ public final class ActionKeys {
               "degas",
               KeyType.time(1, LONGEST).upTo("`run-maximum`"),
               Origin.TRADE,
-              "degassing time, where degassing is required; the programme's own unless given")
+              "degassing time, where degassing is required; default: the programme's own")
           .with(START)
           .make();
 
@@ -95,7 +95,7 @@ public final class ActionKeys {
               "clean",
               KeyType.time(1, LONGEST).upTo("`run-maximum`"),
               Origin.TRADE,
-              "cleaning time; the programme's own unless given")
+              "cleaning time; default: the programme's own")
           .with(START)
           .make();
 
@@ -105,7 +105,7 @@ public final class ActionKeys {
               "chemistry",
               KeyType.words(StockKeys.CHEMISTRIES),
               Origin.TRADE,
-              "what the operator says of the chemistry; what `solution` says unless given")
+              "chemistry stated by the operator; default: that of `solution`")
           .with(START)
           .make();
 
@@ -115,7 +115,7 @@ public final class ActionKeys {
               "chemistry-maximum",
               StockKeys.HOTTEST,
               Origin.OURS,
-              "hottest temperature that its instructions allow; a setpoint above it is refused")
+              "highest temperature that its instructions allow; a setpoint above it is refused")
           .with(START)
           .make();
 
@@ -125,8 +125,7 @@ public final class ActionKeys {
               "operator",
               REFERENCE,
               Origin.TRADE,
-              "who starts the cycle, as the facility calls them; for events, the controller is not"
-                  + " told")
+              "the facility's name for whoever starts the cycle; for events, not passed to the controller")
           .with(START)
           .make();
 
@@ -136,7 +135,7 @@ public final class ActionKeys {
               "load",
               REFERENCE,
               Origin.TRADE,
-              "what the facility calls the load, likewise; the `kind` of the load unless given")
+              "the facility's name for the load, likewise; default: the `kind` of the load")
           .with(START)
           .make();
 
@@ -146,8 +145,7 @@ public final class ActionKeys {
               Action.Kind.HANG_FOIL.key(),
               KeyType.words(Stream.concat(Stream.of(HANG), names(VERDICTS).stream()).toList()),
               Origin.TRADE,
-              "three fresh pieces of foil are hung in the bath; or, with `command: ACKNOWLEDGE`,"
-                  + " the operator's verdict on them")
+              "three fresh pieces of foil are hung in the bath; or, with `command: ACKNOWLEDGE`, the operator's verdict on them")
           .make();
 
   /** How the basket is moved. */
@@ -171,7 +169,7 @@ public final class ActionKeys {
               Action.Kind.CUT_POWER.key(),
               KeyType.time(STEP, LONGEST),
               Origin.OURS,
-              "for how long the whole device loses its power, see below")
+              "how long the whole device loses its power, see below")
           .oneOf(ACTION)
           .make();
 
@@ -181,7 +179,7 @@ public final class ActionKeys {
               Action.Kind.SET_CLOCK.key(),
               KeyType.time(-LONGEST, LONGEST),
               Origin.OURS,
-              "how far the clock of the device's host is set, back with a minus; not by 0")
+              "change of the clock of the device's host, negative for back; not 0")
           .oneOf(ACTION)
           .make();
 
@@ -191,13 +189,13 @@ public final class ActionKeys {
               Action.Kind.MOVE_LID.key(),
               KeyType.words(List.of("open", "closed")),
               Origin.TRADE,
-              "where the lid is moved to")
+              "new position of the lid")
           .oneOf(ACTION)
           .make();
 
   /** What breaks. */
   public static final Key BREAK =
-      key(Action.Kind.BREAK.key(), PARTS, Origin.OURS, "the part that breaks").oneOf(ACTION).make();
+      key(Action.Kind.BREAK.key(), PARTS, Origin.OURS, "the part to break").oneOf(ACTION).make();
 
   /** By how much it breaks. */
   public static final Key SIZE =
@@ -205,7 +203,7 @@ public final class ActionKeys {
               "size",
               new KeyType.Special(""),
               Origin.OURS,
-              "by how much it breaks; its usual size unless given")
+              "size of the fault; default: its usual size")
           .with("break")
           .make();
 
@@ -215,13 +213,13 @@ public final class ActionKeys {
               "for",
               KeyType.time(STEP, LONGEST),
               Origin.OURS,
-              "after which time it is repaired by itself; never unless given")
+              "time after which it is repaired automatically; default: never")
           .with("break")
           .make();
 
   /** What is repaired. */
   public static final Key REPAIR =
-      key(Action.Kind.REPAIR.key(), PARTS, Origin.TRADE, "the part that is repaired")
+      key(Action.Kind.REPAIR.key(), PARTS, Origin.TRADE, "the part to repair")
           .oneOf(ACTION)
           .formerly("mend")
           .make();
@@ -232,7 +230,7 @@ public final class ActionKeys {
               Action.Kind.FORCE.key(),
               new KeyType.Special("pins with values"),
               Origin.TRADE,
-              "values are put on pins, see below")
+              "forces pins to values, see below")
           .oneOf(ACTION)
           .make();
 
@@ -243,7 +241,7 @@ public final class ActionKeys {
               new KeyType.Words(
                   Stream.concat(Stream.of(ALL), Pin.keys().stream()).toList(), "a pin, or `all`"),
               Origin.TRADE,
-              "the pin shows again what the bath and the operator do")
+              "the pin has its real value again")
           .oneOf(ACTION)
           .make();
 
@@ -253,21 +251,21 @@ public final class ActionKeys {
               Action.Kind.FILL.key(),
               KeyType.quantity(Dimension.VOLUME, "0.001", "100").upTo("the bath's brim"),
               Origin.TRADE,
-              "solution is poured in; what is too much runs over the brim")
+              "solution is added; any excess overflows")
           .oneOf(ACTION)
           .needs("temperature")
           .make();
 
   /** How warm it is. */
   public static final Key TEMPERATURE =
-      key("temperature", BathKeys.SOLUTION_TEMPERATURE, Origin.TRADE, "of what is poured in")
+      key("temperature", BathKeys.SOLUTION_TEMPERATURE, Origin.TRADE, "of the added solution")
           .example("19 °C")
           .with("fill")
           .make();
 
   /** How much detergent is in it. */
   public static final Key DETERGENT =
-      key("detergent", BathKeys.SHARE, Origin.TRADE, "share of the right dose in it")
+      key("detergent", BathKeys.SHARE, Origin.TRADE, "its dose relative to the right one")
           .otherwise("100 %")
           .with("fill")
           .make();

@@ -57,11 +57,11 @@ public final class BathKeys {
 
   /** Dissolved gas. */
   public static final Key DISSOLVED_GAS =
-      key("dissolved-gas", GAS, Origin.TRADE, "share of saturation").otherwise("100 %").make();
+      key("dissolved-gas", GAS, Origin.TRADE, "relative to saturation").otherwise("100 %").make();
 
   /** Detergent. */
   public static final Key DETERGENT =
-      key("detergent", SHARE, Origin.TRADE, "share of the right dose; 0 % is plain water")
+      key("detergent", SHARE, Origin.TRADE, "dose relative to the right one; 0 % is plain water")
           .otherwise("100 %")
           .make();
 
@@ -71,12 +71,12 @@ public final class BathKeys {
               "load",
               LOAD_MASS,
               Origin.TRADE,
-              "mass of the instruments in the basket, which hangs in the solution")
+              "mass of the instruments in the basket in the solution")
           .make();
 
   /** Overlap of the load. */
   public static final Key OVERLAP =
-      key("overlap", SHARE, Origin.TRADE, "share of the load that hides behind other instruments")
+      key("overlap", SHARE, Origin.TRADE, "fraction of the load that is hidden behind other instruments")
           .otherwise("0 %")
           .with("load")
           .make();

@@ -29,7 +29,7 @@ public final class FileKeys {
 
   /** Purpose. */
   public static final Key PURPOSE =
-      key("purpose", new KeyType.Line(1000), Origin.OURS, "what it shows, in one sentence")
+      key("purpose", new KeyType.Line(1000), Origin.OURS, "its purpose, in one sentence")
           .required("Shows a cycle")
           .make();
 
@@ -57,7 +57,7 @@ public final class FileKeys {
 
   /** Seed of chance. */
   public static final Key SEED =
-      key("seed", new KeyType.Whole(0, Scenario.HIGHEST_SEED), Origin.TRADE, "seed of all chance")
+      key("seed", new KeyType.Whole(0, Scenario.HIGHEST_SEED), Origin.TRADE, "random seed")
           .otherwise("1")
           .make();
 
@@ -90,13 +90,13 @@ public final class FileKeys {
           .required("{fill: 4.5 L, temperature: 19 °C}")
           .make();
 
-  /** What the solution is made of. */
+  /** Composition of the solution. */
   public static final Key SOLUTION =
-      key("solution", new KeyType.Special(""), Origin.TRADE, "what the solution is made of").make();
+      key("solution", new KeyType.Special(""), Origin.TRADE, "composition of the solution").make();
 
   /** What hangs in the basket. */
   public static final Key LOAD =
-      key("load", new KeyType.Special(""), Origin.TRADE, "what hangs in the basket at the start")
+      key("load", new KeyType.Special(""), Origin.TRADE, "load in the basket at the start")
           .make();
 
   /** Parameters of the controller. */
@@ -114,7 +114,7 @@ public final class FileKeys {
               "timeline",
               new KeyType.Special("a list of entries"),
               Origin.TRADE,
-              "what is done, see [Timeline](#timeline)")
+              "the actions, see [Timeline](#timeline)")
           .make();
 
   /** What must be true. */
@@ -123,7 +123,7 @@ public final class FileKeys {
               "requirements",
               new KeyType.Special("a list of at least one"),
               Origin.TRADE,
-              "what must be true, see [Requirements](#requirements)")
+              "the requirements, see [Requirements](#requirements)")
           .required("[{name: No heat, never: heater}]")
           .make();
 

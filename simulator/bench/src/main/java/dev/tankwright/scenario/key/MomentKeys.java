@@ -30,13 +30,13 @@ public final class MomentKeys {
               "name",
               LINE,
               Origin.OURS,
-              "what other entries and [variants](#variants) know this entry by; unique in the"
+              "name by which other entries and [variants](#variants) refer to this entry; unique in the"
                   + " timeline")
           .make();
 
   /** A moment of the run. */
   public static final Key AT =
-      key("at", TIME, Origin.OURS, "at that time of the run, whatever the other entries do")
+      key("at", TIME, Origin.OURS, "at that time of the run, independent of other entries")
           .oneOf(MOMENT)
           .make();
 
@@ -46,8 +46,7 @@ public final class MomentKeys {
               "on",
               new KeyType.Words(Arrays.stream(Phase.values()).map(Enum::name).toList(), "a phase"),
               Origin.OURS,
-              "in the first step in which the phase is entered after the entry before it was done;"
-                  + " a stay that had begun before does not count")
+              "in the first step in which the phase is entered after the previous entry was performed; a phase entered before does not count")
           .oneOf(MOMENT)
           .make();
 
@@ -57,9 +56,7 @@ public final class MomentKeys {
               "when",
               new KeyType.ConditionText(),
               Origin.OURS,
-              "in the first step in which the [condition](#conditions) becomes true after the entry"
-                  + " before it was done; one that was true already does not count until it has"
-                  + " been false. In the first step of the run it becomes true")
+              "in the first step in which the [condition](#conditions) becomes true after the previous entry was performed; a condition that is already true does not count until it has been false. In the first step of the run it becomes true")
           .oneOf(MOMENT)
           .make();
 
@@ -78,7 +75,7 @@ public final class MomentKeys {
 
   /** A time after another entry. */
   public static final Key LATER =
-      key("later", TIME, Origin.OURS, "that long after the entry before it was done")
+      key("later", TIME, Origin.OURS, "that long after the previous entry was performed")
           .oneOf(MOMENT)
           .formerly("then")
           .make();
@@ -89,8 +86,7 @@ public final class MomentKeys {
               "from",
               LINE,
               Origin.OURS,
-              "the entry of that name is waited for instead of the one before; it must stand"
-                  + " earlier in the list. `start` waits for none and counts from the start of the"
+              "waits for the entry of that name instead of the previous one; it must be earlier in the list. `start` waits for none and counts from the start of the"
                   + " run")
           .with("on", "when", "later")
           .make();
@@ -101,12 +97,12 @@ public final class MomentKeys {
               "every",
               KeyType.time(Repeat.SHORTEST_MILLIS, Scenario.LONGEST_MILLIS),
               Origin.OURS,
-              "the entry is done again after every such time, counted from when it was first due")
+              "the entry is repeated with this period, counted from when it was first due")
           .make();
 
   /** How many times. */
   public static final Key TIMES =
-      key("times", new KeyType.Whole(1, MOST_TIMES), Origin.OURS, "how often in all")
+      key("times", new KeyType.Whole(1, MOST_TIMES), Origin.OURS, "total number of times")
           .with("every")
           .hint(EVERY_HINT)
           .make();

@@ -82,7 +82,7 @@ public final class RequirementKeys {
               "before",
               KeyType.time(1, Scenario.LONGEST_MILLIS).upTo("the run's duration"),
               Origin.OURS,
-              "latest moment of the run at which it first holds; the run's end unless given")
+              "latest moment of the run at which it first holds; default: the run's end")
           .with("eventually")
           .make();
 
@@ -96,7 +96,7 @@ public final class RequirementKeys {
               "for",
               KeyType.time(1, Scenario.LONGEST_MILLIS).upTo("the run's duration"),
               Origin.OURS,
-              "how long it stays true at least")
+              "minimum time that it stays true")
           .example("30 s")
           .with("stays")
           .make();
@@ -110,17 +110,17 @@ public final class RequirementKeys {
 
   /** What is counted. */
   public static final Key COUNT =
-      key("count", CONDITION, Origin.OURS, "is counted how often it becomes true; with bounds")
+      key("count", CONDITION, Origin.OURS, "counts how often it becomes true; with bounds")
           .oneOf(KIND)
           .make();
 
   /** The fewest. */
   public static final Key AT_LEAST =
-      key("at-least", TIMES, Origin.OURS, "fewest times").with("count").make();
+      key("at-least", TIMES, Origin.OURS, "minimum count").with("count").make();
 
   /** The most. */
   public static final Key AT_MOST =
-      key("at-most", TIMES, Origin.OURS, "most times").example("3").with("count").make();
+      key("at-most", TIMES, Origin.OURS, "maximum count").example("3").with("count").make();
 
   /** All of them. */
   public static final KeyBlock BLOCK =

@@ -23,7 +23,7 @@ public final class StockKeys {
               "chemistry",
               KeyType.words(CHEMISTRIES),
               Origin.TRADE,
-              "what the controller is told at every START that says nothing else")
+              "passed to the controller at every START without its own value")
           .make();
 
   /** Hottest temperature of the chemistry. */
@@ -32,7 +32,7 @@ public final class StockKeys {
               "chemistry-maximum",
               HOTTEST,
               Origin.OURS,
-              "hottest temperature that the chemistry's instructions allow, told likewise")
+              "highest temperature that the chemistry's instructions allow, passed likewise")
           .make();
 
   /** Lot of the chemistry. */
@@ -41,18 +41,18 @@ public final class StockKeys {
               "lot",
               LINE,
               Origin.TRADE,
-              "lot of the chemistry, for events and reports; the controller is not told")
+              "lot of the chemistry, for events and reports; not passed to the controller")
           .make();
 
   /** Dissolved gas. */
   public static final Key DISSOLVED_GAS =
-      key("dissolved-gas", BathKeys.GAS, Origin.TRADE, "share of saturation")
+      key("dissolved-gas", BathKeys.GAS, Origin.TRADE, "relative to saturation")
           .otherwise("100 %")
           .make();
 
   /** Detergent. */
   public static final Key DETERGENT =
-      key("detergent", BathKeys.SHARE, Origin.TRADE, "share of the right dose")
+      key("detergent", BathKeys.SHARE, Origin.TRADE, "dose relative to the right one")
           .otherwise("100 %")
           .make();
 
@@ -67,7 +67,7 @@ public final class StockKeys {
               "mass",
               BathKeys.LOAD_MASS,
               Origin.TRADE,
-              "mass of the instruments in the basket, which hangs in the solution")
+              "mass of the instruments in the basket in the solution")
           .required("1.2 kg")
           .make();
 
@@ -77,7 +77,7 @@ public final class StockKeys {
               "overlap",
               BathKeys.SHARE,
               Origin.TRADE,
-              "share of it that hides behind other instruments")
+              "fraction of it that is hidden behind other instruments")
           .otherwise("0 %")
           .make();
 
@@ -87,7 +87,7 @@ public final class StockKeys {
               "kind",
               LINE,
               Origin.OURS,
-              "kind of load, for events and reports; the controller is not told")
+              "kind of load, for events and reports; not passed to the controller")
           .make();
 
   /** Under {@code load}. */
