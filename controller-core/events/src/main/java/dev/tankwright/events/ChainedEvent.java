@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadFeature;
+import dev.tankwright.checksum.Sha256;
 import java.io.IOException;
 import java.util.HashMap;
 import java.util.Map;
@@ -130,7 +131,7 @@ public final class ChainedEvent {
 
   /** SHA-256 of the bytes as they were received, in lower-case hexadecimal. */
   public String fingerprint() {
-    return EventChain.hash(payload);
+    return Sha256.of(payload);
   }
 
   /** True when the chain value is the one that this text has after the given one. */

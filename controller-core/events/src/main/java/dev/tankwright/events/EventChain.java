@@ -1,9 +1,8 @@
 package dev.tankwright.events;
 
+import dev.tankwright.checksum.Sha256;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 
 /**
  * The chain over a device's events: every event carries a hash over the one before and itself, so
@@ -31,7 +30,6 @@ public final class EventChain {
 
   private static final String BEFORE = ",\"chain\":\"";
   private static final String AFTER = "\"}";
-  private static final HexFormat HEX = HexFormat.of();
 
   private EventChain() {}
 
@@ -42,10 +40,11 @@ public final class EventChain {
    * @param unchained the event's text without its chain, a JSON object in UTF-8
    */
   public static String next(String previous, byte[] unchained) {
-    MessageDigest digest = sha256();
+    MessageDigest digest = Sha256.digest();
     digest.update(previous.getBytes(StandardCharsets.US_ASCII));
     digest.update((byte) '\n');
-    return HEX.formatHex(digest.digest(unchained));
+    digest.update(unchained);
+    return Sha256.text(digest);
   }
 
   /** The text of an event with its chain value as the last member. */
@@ -75,19 +74,5 @@ public final class EventChain {
     System.arraycopy(whole, 0, unchained, 0, kept);
     unchained[kept] = '}';
     return unchained;
-  }
-
-  /** SHA-256 of some bytes, in lower-case hexadecimal. */
-  static String hash(byte[] bytes) {
-    return HEX.formatHex(sha256().digest(bytes));
-  }
-
-  private static MessageDigest sha256() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException(
-          "this Java platform lacks SHA-256, which every one must have", e);
-    }
   }
 }

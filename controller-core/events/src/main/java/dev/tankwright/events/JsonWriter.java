@@ -2,9 +2,9 @@ package dev.tankwright.events;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
+import dev.tankwright.json.IndentedJson;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -83,16 +83,12 @@ final class JsonWriter {
   // Apart, so that events do not pay for loading it.
   private static final class Indented {
     static DefaultPrettyPrinter printer() {
-      DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
       Separators separators =
           Separators.createDefaultInstance()
               .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
               .withArrayEmptySeparator("")
               .withObjectEmptySeparator("");
-      DefaultPrettyPrinter printer = new DefaultPrettyPrinter(separators);
-      printer.indentObjectsWith(indenter);
-      printer.indentArraysWith(indenter);
-      return printer;
+      return IndentedJson.printer(separators);
     }
   }
 }

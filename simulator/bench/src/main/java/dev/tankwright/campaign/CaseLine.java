@@ -35,7 +35,7 @@ final class CaseLine {
     for (Axis axis : Axis.values()) {
       fields.add(Double.toString(result.setting().value(axis)));
     }
-    for (Finding finding : result.findings()) {
+    for (CaseVerdict finding : result.findings()) {
       fields.add(finding(finding));
     }
     return fields;
@@ -45,7 +45,7 @@ final class CaseLine {
     return value.isPresent() ? Long.toString(value.getAsLong()) : NONE;
   }
 
-  private static String finding(Finding finding) {
+  private static String finding(CaseVerdict finding) {
     String outcome = finding.outcome().name().substring(0, 1);
     return finding.margin().isEmpty()
         ? outcome
@@ -66,7 +66,7 @@ final class CaseLine {
     for (Axis axis : Axis.values()) {
       values.put(axis, Double.parseDouble(fields.get(FIXED + axis.ordinal())));
     }
-    List<Finding> findings = new ArrayList<>();
+    List<CaseVerdict> findings = new ArrayList<>();
     fields.subList(FIXED + axes, fields.size()).forEach(text -> findings.add(finding(text)));
     String fault = about.faults().get(Integer.parseInt(fields.get(2)));
     return new CaseResult(
@@ -89,7 +89,7 @@ final class CaseLine {
     return text.equals(NONE) ? Optional.empty() : Optional.of(text);
   }
 
-  private static Finding finding(String text) {
+  private static CaseVerdict finding(String text) {
     Verdict.Outcome outcome =
         switch (text.charAt(0)) {
           case 'H' -> Verdict.Outcome.HELD;
@@ -98,10 +98,10 @@ final class CaseLine {
           default -> throw new IllegalArgumentException("no outcome is " + text);
         };
     if (text.length() == 1) {
-      return Finding.of(outcome);
+      return CaseVerdict.of(outcome);
     }
     int space = text.indexOf(' ');
     double margin = Double.parseDouble(text.substring(1, space));
-    return new Finding(outcome, OptionalDouble.of(margin), text.substring(space + 1));
+    return new CaseVerdict(outcome, OptionalDouble.of(margin), text.substring(space + 1));
   }
 }

@@ -31,14 +31,14 @@ public record CaseResult(
     Optional<Fault> detected,
     OptionalLong reactionMillis,
     Optional<Phase> ended,
-    List<Finding> findings) {
+    List<CaseVerdict> findings) {
   /** Keeps its own copy. */
   public CaseResult {
     findings = List.copyOf(findings);
   }
 
   /** The same with other findings. */
-  CaseResult with(List<Finding> other) {
+  CaseResult with(List<CaseVerdict> other) {
     return new CaseResult(
         number, cell, base, setting, onsetMillis, detected, reactionMillis, ended, other);
   }
@@ -49,7 +49,7 @@ public record CaseResult(
       return CaseOutcome.NOT_REACHED;
     }
     boolean held = false;
-    for (Finding finding : findings) {
+    for (CaseVerdict finding : findings) {
       if (finding.outcome() == Verdict.Outcome.FAILED) {
         return CaseOutcome.FAILED;
       }
@@ -62,7 +62,7 @@ public record CaseResult(
   public Optional<Margin> leastMargin(List<Required> requirements) {
     Margin least = null;
     for (int i = 0; i < findings.size(); i++) {
-      Finding finding = findings.get(i);
+      CaseVerdict finding = findings.get(i);
       if (finding.margin().isPresent()) {
         double value = finding.margin().getAsDouble();
         least = Margin.less(least, new Margin(value, finding.unit(), requirements.get(i).name()));

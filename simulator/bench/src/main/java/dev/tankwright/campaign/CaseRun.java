@@ -44,7 +44,7 @@ public final class CaseRun implements RunListener {
         Optional.ofNullable(seen.detected),
         found ? OptionalLong.of(seen.detectedAt - seen.onset) : OptionalLong.empty(),
         run.phase(),
-        verdicts.stream().map(Finding::of).toList());
+        verdicts.stream().map(CaseVerdict::of).toList());
   }
 
   @Override

@@ -160,7 +160,7 @@ public final class Plan {
         campaign.title(),
         campaign.purpose(),
         campaign.file(),
-        Fingerprint.of(campaign),
+        CampaignChecksum.of(campaign),
         version,
         campaign.bases().stream().map(base -> base.bath().name()).toList(),
         campaign.bases().stream().map(Scenario::file).toList(),
@@ -211,8 +211,8 @@ public final class Plan {
 
   /** Another scenario's requirements were not asked of this case. */
   private CaseResult spread(CaseResult result, List<Integer> positions) {
-    Finding[] findings = new Finding[required.size()];
-    Arrays.fill(findings, Finding.of(Verdict.Outcome.NOT_EXERCISED));
+    CaseVerdict[] findings = new CaseVerdict[required.size()];
+    Arrays.fill(findings, CaseVerdict.of(Verdict.Outcome.NOT_EXERCISED));
     for (int i = 0; i < positions.size(); i++) {
       findings[positions.get(i)] = result.findings().get(i);
     }

@@ -35,7 +35,7 @@ public record RequirementSummary(
     CaseResult worst = null;
     for (CaseResult result : cases) {
       if (result.onsetMillis().isPresent()) {
-        Finding finding = result.findings().get(index);
+        CaseVerdict finding = result.findings().get(index);
         counts[finding.outcome().ordinal()]++;
         boolean shown = finding.outcome() != Verdict.Outcome.NOT_EXERCISED;
         worst = shown && (worst == null || isWorse(result, worst, index)) ? result : worst;
@@ -52,8 +52,8 @@ public record RequirementSummary(
   }
 
   private static boolean isWorse(CaseResult one, CaseResult other, int index) {
-    Finding mine = one.findings().get(index);
-    Finding theirs = other.findings().get(index);
+    CaseVerdict mine = one.findings().get(index);
+    CaseVerdict theirs = other.findings().get(index);
     if (mine.outcome() != theirs.outcome()) {
       return mine.outcome() == Verdict.Outcome.FAILED;
     }
@@ -64,7 +64,7 @@ public record RequirementSummary(
       List<CaseResult> cases, int index, Required required) {
     Margin least = null;
     for (CaseResult result : cases) {
-      Finding finding = result.findings().get(index);
+      CaseVerdict finding = result.findings().get(index);
       if (result.onsetMillis().isPresent() && finding.margin().isPresent()) {
         double value = finding.margin().getAsDouble();
         least = Margin.less(least, new Margin(value, finding.unit(), required.name()));

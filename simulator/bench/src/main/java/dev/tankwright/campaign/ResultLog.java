@@ -1,5 +1,6 @@
 package dev.tankwright.campaign;
 
+import dev.tankwright.replace.FileReplacement;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -9,7 +10,6 @@ import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.List;
 
@@ -64,29 +64,15 @@ public final class ResultLog implements Closeable {
 
   /** Writes a whole file beside its place and moves it there in one step; forced to the disk. */
   private void replace(List<CaseResult> cases) throws IOException {
-    Path part = folder.resolve("." + ResultFile.NAME + ".part");
-    try (FileChannel out =
-        FileChannel.open(
-            part,
-            StandardOpenOption.CREATE,
-            StandardOpenOption.TRUNCATE_EXISTING,
-            StandardOpenOption.WRITE)) {
-      StringBuilder text = new StringBuilder(HeadLines.of(about));
-      for (CaseResult result : cases) {
-        text.append(ResultLine.of(CaseLine.fields(result, about)));
-        if (text.length() > 1 << 16) {
-          write(out, text.toString());
-          text.setLength(0);
-        }
-      }
-      write(out, text.toString());
-      out.force(true);
-    }
-    Files.move(
-        part,
+    FileReplacement.replaceForced(
         folder.resolve(ResultFile.NAME),
-        StandardCopyOption.ATOMIC_MOVE,
-        StandardCopyOption.REPLACE_EXISTING);
+        out -> {
+          out.write(HeadLines.of(about).getBytes(StandardCharsets.UTF_8));
+          for (CaseResult result : cases) {
+            out.write(
+                ResultLine.of(CaseLine.fields(result, about)).getBytes(StandardCharsets.UTF_8));
+          }
+        });
   }
 
   /**

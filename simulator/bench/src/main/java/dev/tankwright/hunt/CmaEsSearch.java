@@ -31,17 +31,17 @@ final class CmaEsSearch {
   private static final int LARGEST_GROWTH = 4;
 
   private final List<Space> spaces;
-  private final Ledger ledger;
+  private final SearchBudget ledger;
   private final SplittableRandom random;
 
-  private CmaEsSearch(List<Space> spaces, Ledger ledger, SplittableRandom random) {
+  private CmaEsSearch(List<Space> spaces, SearchBudget ledger, SplittableRandom random) {
     this.spaces = spaces;
     this.ledger = ledger;
     this.random = random;
   }
 
   /** Searches until the budget is spent. */
-  static void search(List<Space> spaces, Ledger ledger, SplittableRandom random) {
+  static void search(List<Space> spaces, SearchBudget ledger, SplittableRandom random) {
     new CmaEsSearch(spaces, ledger, random).search();
   }
 

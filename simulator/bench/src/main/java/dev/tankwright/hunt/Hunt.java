@@ -30,8 +30,8 @@ public record Hunt(String requirement, List<Space> spaces, Method method, int bu
    *     while there is none
    */
   public HuntResult run(BiConsumer<Integer, Double> progress) {
-    Ledger ledger =
-        new Ledger(
+    SearchBudget ledger =
+        new SearchBudget(
             budget,
             spent ->
                 progress.accept(
@@ -42,7 +42,7 @@ public record Hunt(String requirement, List<Space> spaces, Method method, int bu
         case CMA_ES -> CmaEsSearch.search(spaces, ledger, random);
         case RANDOM -> RandomSearch.search(spaces, ledger, random);
       }
-    } catch (Ledger.Spent e) {
+    } catch (SearchBudget.Spent e) {
       // As it should be: an optimiser ends wherever the budget does.
     }
     return new HuntResult(requirement, method, seed, ledger.evaluations(), ledger.least());

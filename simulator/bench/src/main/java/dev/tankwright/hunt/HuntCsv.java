@@ -1,10 +1,14 @@
 package dev.tankwright.hunt;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.StringJoiner;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
 
 /**
  * Every run of a search as comma-separated values (RFC 4180): number, space, outcome, margin, unit,
@@ -12,8 +16,6 @@ import java.util.StringJoiner;
  * does not belong to the row's space, is empty.
  */
 public final class HuntCsv {
-  private static final String END = "\r\n";
-
   private HuntCsv() {}
 
   /** The whole file. */
@@ -22,15 +24,27 @@ public final class HuntCsv {
     for (Evaluation one : result.evaluations()) {
       one.space().coordinates().forEach(c -> columns.putIfAbsent(c, columns.size()));
     }
-    StringBuilder text = new StringBuilder("evaluation,space,outcome,margin,unit,least-margin");
-    columns.keySet().forEach(c -> text.append(',').append(quoted(head(c))));
-    text.append(END);
-    double least = Double.POSITIVE_INFINITY;
-    for (Evaluation one : result.evaluations()) {
-      least = Math.min(least, one.reading().rank());
-      text.append(row(one, least, columns)).append(END);
+    StringBuilder text = new StringBuilder(1 << 14);
+    try {
+      CSVPrinter csv = new CSVPrinter(text, CSVFormat.RFC4180);
+      csv.printRecord(headings(columns));
+      double least = Double.POSITIVE_INFINITY;
+      for (Evaluation one : result.evaluations()) {
+        least = Math.min(least, one.reading().rank());
+        csv.printRecord(row(one, least, columns));
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException("A text in memory cannot be written", e);
     }
     return text.toString();
+  }
+
+  private static List<String> headings(Map<Coordinate, Integer> columns) {
+    List<String> headings =
+        new ArrayList<>(
+            List.of("evaluation", "space", "outcome", "margin", "unit", "least-margin"));
+    columns.keySet().forEach(c -> headings.add(head(c)));
+    return headings;
   }
 
   private static String head(Coordinate coordinate) {
@@ -39,12 +53,7 @@ public final class HuntCsv {
         : coordinate.name() + " [" + coordinate.unit() + "]";
   }
 
-  private static String row(Evaluation one, double least, Map<Coordinate, Integer> columns) {
-    StringJoiner row = new StringJoiner(",");
-    row.add(Integer.toString(one.number())).add(quoted(one.space().name()));
-    row.add(one.reading().outcome().name());
-    row.add(one.reading().margin().isPresent() ? number(one.reading().rank()) : "");
-    row.add(one.reading().unit()).add(number(least));
+  private static List<String> row(Evaluation one, double least, Map<Coordinate, Integer> columns) {
     String[] cells = new String[columns.size()];
     Arrays.fill(cells, "");
     List<Coordinate> own = one.space().coordinates();
@@ -52,10 +61,15 @@ public final class HuntCsv {
     for (int i = 0; i < own.size(); i++) {
       cells[columns.get(own.get(i))] = number(values.get(i));
     }
-    for (String cell : cells) {
-      row.add(cell);
-    }
-    return row.toString();
+    List<String> row = new ArrayList<>();
+    row.add(Integer.toString(one.number()));
+    row.add(one.space().name());
+    row.add(one.reading().outcome().name());
+    row.add(one.reading().margin().isPresent() ? number(one.reading().rank()) : "");
+    row.add(one.reading().unit());
+    row.add(number(least));
+    row.addAll(List.of(cells));
+    return row;
   }
 
   private static String number(double value) {
@@ -65,9 +79,5 @@ public final class HuntCsv {
     return value == Math.rint(value) && Math.abs(value) < 1e15
         ? Long.toString((long) value)
         : Double.toString(value);
-  }
-
-  private static String quoted(String text) {
-    return text.matches("[^\",\r\n]*") ? text : '"' + text.replace("\"", "\"\"") + '"';
   }
 }

@@ -8,7 +8,7 @@ final class RandomSearch {
   private RandomSearch() {}
 
   /** Searches until the budget is spent. */
-  static void search(List<Space> spaces, Ledger ledger, SplittableRandom random) {
+  static void search(List<Space> spaces, SearchBudget ledger, SplittableRandom random) {
     while (ledger.left() > 0) {
       Space space = spaces.get(random.nextInt(spaces.size()));
       ledger.evaluate(space, point(space, random));

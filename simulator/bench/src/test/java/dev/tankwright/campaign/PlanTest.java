@@ -160,8 +160,8 @@ class PlanTest {
     int open = names.indexOf("No ultrasound under an open lid");
     CampaignResult result = CampaignResult.of(about, SmallCampaign.run(plan, Shard.WHOLE));
     for (CaseResult one : result.cases()) {
-      Finding own = one.findings().get(one.base() == 0 ? open : quiet);
-      Finding foreign = one.findings().get(one.base() == 0 ? quiet : open);
+      CaseVerdict own = one.findings().get(one.base() == 0 ? open : quiet);
+      CaseVerdict foreign = one.findings().get(one.base() == 0 ? quiet : open);
       assertNotEquals(foreign.outcome(), own.outcome());
     }
     assertEquals(9, result.cells().size());

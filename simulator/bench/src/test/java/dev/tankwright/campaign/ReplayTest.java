@@ -31,9 +31,9 @@ class ReplayTest {
     for (int number = 0; number < plan.cases(); number++) {
       CaseResult original = plan.run(number);
       Scenario replayed = ScenarioReader.read(write(Replay.of(plan, "small.yaml", number)));
-      List<Finding> findings =
+      List<CaseVerdict> findings =
           new ScenarioRun(replayed, "0", event -> {})
-              .toEnd(millis -> {}).verdicts().stream().map(Finding::of).toList();
+              .toEnd(millis -> {}).verdicts().stream().map(CaseVerdict::of).toList();
       assertEquals(original.findings(), findings, "case " + number);
       assertEquals(plan.scenario(number).bath(), replayed.bath(), "case " + number);
       assertEquals(plan.scenario(number).start(), replayed.start(), "case " + number);

@@ -130,7 +130,7 @@ class HuntTest {
   @DisplayName("what shows nothing ranks behind all that shows something, as a finite number")
   void objective() throws Exception {
     Space space = spaces(scenario("always: wall-temperature < 30 °C")).get(0);
-    Ledger ledger = new Ledger(10, spent -> {});
+    SearchBudget ledger = new SearchBudget(10, spent -> {});
     Evaluation shown = ledger.evaluate(space, half(space.coordinates().size()));
     Evaluation nothing = new Evaluation(2, space, shown.shares(), Reading.NOTHING);
     assertTrue(ledger.objective(nothing) > ledger.objective(shown));

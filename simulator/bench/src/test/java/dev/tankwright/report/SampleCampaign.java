@@ -4,8 +4,8 @@ import dev.tankwright.campaign.About;
 import dev.tankwright.campaign.Axis;
 import dev.tankwright.campaign.CampaignResult;
 import dev.tankwright.campaign.CaseResult;
+import dev.tankwright.campaign.CaseVerdict;
 import dev.tankwright.campaign.Cell;
-import dev.tankwright.campaign.Finding;
 import dev.tankwright.campaign.Required;
 import dev.tankwright.campaign.Setting;
 import dev.tankwright.campaign.Shard;
@@ -85,14 +85,14 @@ public final class SampleCampaign {
         List.of(
             finding(reached, fails ? -2 : 5, "K"),
             finding(reached, 80, "ms"),
-            new Finding(Verdict.Outcome.NOT_EXERCISED, OptionalDouble.empty(), "")));
+            new CaseVerdict(Verdict.Outcome.NOT_EXERCISED, OptionalDouble.empty(), "")));
   }
 
-  private static Finding finding(boolean reached, double margin, String unit) {
+  private static CaseVerdict finding(boolean reached, double margin, String unit) {
     if (!reached) {
-      return new Finding(Verdict.Outcome.NOT_EXERCISED, OptionalDouble.empty(), "");
+      return new CaseVerdict(Verdict.Outcome.NOT_EXERCISED, OptionalDouble.empty(), "");
     }
-    return new Finding(
+    return new CaseVerdict(
         margin < 0 ? Verdict.Outcome.FAILED : Verdict.Outcome.HELD,
         OptionalDouble.of(margin),
         unit);

@@ -11,16 +11,13 @@ import java.util.function.LongSupplier;
 final class CampaignProgress {
   private static final long NANOS_PER_SECOND = 1_000_000_000L;
   private static final long ON_TERMINAL = NANOS_PER_SECOND / 4;
-  private static final long ELSEWHERE = 10 * NANOS_PER_SECOND;
   private static final long MINUTE = 60;
 
-  private final Progress line;
-  private final PrintWriter pipe;
+  private final PacedLine line;
   private final LongSupplier nanoseconds;
   private final int all;
   private final int before;
   private final long began;
-  private long last;
 
   /**
    * Begins to count.
@@ -31,26 +28,17 @@ final class CampaignProgress {
    * @param before how many of them were there already
    */
   CampaignProgress(Progress line, PrintWriter pipe, LongSupplier nanoseconds, int all, int before) {
-    this.line = line;
-    this.pipe = pipe;
+    this.line = new PacedLine(line, pipe, nanoseconds, ON_TERMINAL);
     this.nanoseconds = nanoseconds;
     this.all = all;
     this.before = before;
     began = nanoseconds.getAsLong();
-    last = began;
   }
 
   /** Says something when it is time. */
   void tick(int done) {
-    long now = nanoseconds.getAsLong();
-    if (now - last >= (pipe == null ? ON_TERMINAL : ELSEWHERE)) {
-      last = now;
-      String text = "campaign: " + text(done);
-      line.say(text);
-      if (pipe != null) {
-        pipe.println(text);
-        pipe.flush();
-      }
+    if (line.due().isPresent()) {
+      line.say("campaign: " + text(done));
     }
   }
 

@@ -14,12 +14,12 @@ final class ExplorationProgress implements ProgressListener {
   private static final long BETWEEN = NANOS_PER_SECOND / 4;
 
   private final Progress line;
+  private final PacedLine paced;
   private final LongSupplier nanoseconds;
   private final int all;
   private final Results results;
   private final Map<FaultySet, Long> began = new HashMap<>();
   private final Map<FaultySet, Seen> underWay = new HashMap<>();
-  private long last;
   private int done;
 
   /** Takes each result as it comes. */
@@ -45,7 +45,7 @@ final class ExplorationProgress implements ProgressListener {
     this.nanoseconds = nanoseconds;
     this.all = all;
     this.results = results;
-    last = nanoseconds.getAsLong();
+    paced = new PacedLine(line, null, nanoseconds, BETWEEN);
   }
 
   @Override
@@ -58,10 +58,8 @@ final class ExplorationProgress implements ProgressListener {
   @Override
   public synchronized void looked(FaultySet plan, int looked, int reached) {
     underWay.put(plan, new Seen(looked, reached));
-    long now = nanoseconds.getAsLong();
-    if (now - last >= BETWEEN) {
-      last = now;
-      line.say(text());
+    if (paced.due().isPresent()) {
+      paced.say(text());
     }
   }
 

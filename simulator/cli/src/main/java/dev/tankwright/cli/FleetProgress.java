@@ -13,13 +13,9 @@ import java.util.function.LongSupplier;
 final class FleetProgress {
   private static final double NANOS_PER_SECOND = 1e9;
   private static final long ON_TERMINAL = 500_000_000L;
-  private static final long ELSEWHERE = 10_000_000_000L;
 
-  private final Progress line;
-  private final PrintWriter pipe;
+  private final PacedLine line;
   private final int devices;
-  private final LongSupplier nanoTime;
-  private long last;
   private long committed;
   private long acknowledged;
 
@@ -30,28 +26,19 @@ final class FleetProgress {
    * @param pipe where to write lines instead; {@code null} for nowhere
    */
   FleetProgress(Progress line, PrintWriter pipe, FleetSettings settings, LongSupplier nanoTime) {
-    this.line = line;
-    this.pipe = pipe;
+    this.line = new PacedLine(line, pipe, nanoTime, ON_TERMINAL);
     devices = settings.devices();
-    this.nanoTime = nanoTime;
-    last = nanoTime.getAsLong();
   }
 
   /** Says something when it is time. */
   void tick(FleetMoment moment) {
-    long now = nanoTime.getAsLong();
-    if (now - last < (pipe == null ? ON_TERMINAL : ELSEWHERE)) {
-      return;
-    }
-    String text = "fleet: " + text(moment, (now - last) / NANOS_PER_SECOND);
-    last = now;
+    line.due().ifPresent(since -> say(moment, since / NANOS_PER_SECOND));
+  }
+
+  private void say(FleetMoment moment, double seconds) {
+    line.say("fleet: " + text(moment, seconds));
     committed = moment.committed();
     acknowledged = moment.acknowledged();
-    line.say(text);
-    if (pipe != null) {
-      pipe.println(text);
-      pipe.flush();
-    }
   }
 
   /**

@@ -1,5 +1,6 @@
 package dev.tankwright.record;
 
+import dev.tankwright.checksum.Sha256;
 import dev.tankwright.events.ChainLink;
 import dev.tankwright.events.ChainedEvent;
 import dev.tankwright.events.NotAnEventException;
@@ -26,7 +27,7 @@ final class Intake {
   private final BatchResult noted = new BatchResult();
   private final Findings findings;
   private final CycleTable cycles;
-  private final Map<String, DeviceState> devices = new LinkedHashMap<>();
+  private final Map<String, RecordedChain> devices = new LinkedHashMap<>();
 
   Intake(Sql sql, String now) {
     this.sql = sql;
@@ -46,16 +47,16 @@ final class Intake {
 
   /** Stores how far each device has come; what was noted holds once this is committed. */
   BatchResult end() throws SQLException {
-    for (DeviceState device : devices.values()) {
+    for (RecordedChain device : devices.values()) {
       device.store(sql);
     }
     return noted;
   }
 
   private void place(String device, ChainedEvent event) throws SQLException {
-    DeviceState state = devices.get(device);
+    RecordedChain state = devices.get(device);
     if (state == null) {
-      Optional<DeviceState> known = DeviceState.load(sql, device);
+      Optional<RecordedChain> known = RecordedChain.load(sql, device);
       state = known.isPresent() ? known.get() : begin(device, event);
       devices.put(device, state);
     }
@@ -78,14 +79,14 @@ final class Intake {
   }
 
   // A recorder may come to a device in the middle of its life: what was before is not missing.
-  private DeviceState begin(String device, ChainedEvent event) {
+  private RecordedChain begin(String device, ChainedEvent event) {
     long before = event.sequence() - 1;
     noted.addBegun(device + ": recorded from event " + event.sequence() + " on");
     String chain = before == 0 ? ChainLink.START.chain() : "";
-    return new DeviceState(device, event.sequence(), before, chain, 0);
+    return new RecordedChain(device, event.sequence(), before, chain, 0);
   }
 
-  private void append(DeviceState state, ChainedEvent event) throws SQLException {
+  private void append(RecordedChain state, ChainedEvent event) throws SQLException {
     long number = event.sequence();
     boolean next = number == state.last + 1;
     if (!next) {
@@ -99,7 +100,7 @@ final class Intake {
     state.lastChain = event.chain();
   }
 
-  private void insertLate(DeviceState state, ChainedEvent event) throws SQLException {
+  private void insertLate(RecordedChain state, ChainedEvent event) throws SQLException {
     long number = event.sequence();
     insert(state.device, event);
     if (number < state.first - 1) {
@@ -165,7 +166,7 @@ final class Intake {
             "INSERT INTO aside (topic, fingerprint, payload, reason, recorded)"
                 + " VALUES (?, ?, ?, ?, ?) ON CONFLICT (topic, fingerprint) DO NOTHING",
             EventReader.plain(message.topic()),
-            Fingerprint.of(message.payload()),
+            Sha256.of(message.payload()),
             message.payload(),
             reason,
             now);

@@ -4,13 +4,10 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import dev.tankwright.json.IndentedJson;
+import dev.tankwright.json.JsonValues;
 import java.io.IOException;
 import java.io.StringWriter;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 
 /** The member {@code data} of an event, as values or as text. */
@@ -26,7 +23,7 @@ final class JsonData {
    */
   static Map<String, Object> members(byte[] event) throws IOException {
     try (JsonParser parser = JSON.createParser(event)) {
-      return enter(parser) ? object(parser) : Map.of();
+      return enter(parser) ? JsonValues.object(parser) : Map.of();
     }
   }
 
@@ -45,18 +42,13 @@ final class JsonData {
     try (JsonParser parser = JSON.createParser(event);
         JsonGenerator out = JSON.createGenerator(text)) {
       if (indented) {
-        out.setPrettyPrinter(printer());
+        out.setPrettyPrinter(IndentedJson.printer());
       }
       if (enter(parser)) {
         out.copyCurrentStructureExact(parser);
       }
     }
     return text.toString();
-  }
-
-  private static DefaultPrettyPrinter printer() {
-    DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-    return new DefaultPrettyPrinter().withObjectIndenter(indenter).withArrayIndenter(indenter);
   }
 
   /** Goes to the beginning of the data; false when there is no object of that name. */
@@ -71,34 +63,5 @@ final class JsonData {
       parser.skipChildren();
     }
     return false;
-  }
-
-  private static Map<String, Object> object(JsonParser parser) throws IOException {
-    Map<String, Object> members = new LinkedHashMap<>();
-    while (parser.nextToken() != JsonToken.END_OBJECT) {
-      String name = parser.currentName();
-      parser.nextToken();
-      members.put(name, value(parser));
-    }
-    return members;
-  }
-
-  private static List<Object> array(JsonParser parser) throws IOException {
-    List<Object> elements = new ArrayList<>();
-    while (parser.nextToken() != JsonToken.END_ARRAY) {
-      elements.add(value(parser));
-    }
-    return elements;
-  }
-
-  private static Object value(JsonParser parser) throws IOException {
-    return switch (parser.currentToken()) {
-      case START_OBJECT -> object(parser);
-      case START_ARRAY -> array(parser);
-      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> parser.getNumberValue();
-      case VALUE_TRUE -> true;
-      case VALUE_FALSE -> false;
-      default -> parser.getText();
-    };
   }
 }

@@ -54,8 +54,8 @@ public final class Records implements AutoCloseable {
   }
 
   /** How far a device has come. */
-  Optional<DeviceState> state(String device) throws StoreException {
-    return ask(() -> DeviceState.load(sql, device));
+  Optional<RecordedChain> state(String device) throws StoreException {
+    return ask(() -> RecordedChain.load(sql, device));
   }
 
   /** The cycles of a device, or of all, in the order of devices and numbers. */

@@ -2,6 +2,7 @@ package dev.tankwright.record;
 
 import dev.tankwright.events.outbox.OutboxException;
 import dev.tankwright.events.outbox.OwnedFile;
+import dev.tankwright.sqlite.SqliteTransaction;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
@@ -94,25 +95,19 @@ public record SqliteDatabase(Path file) implements Database {
     return "BLOB";
   }
 
-  // Said in SQL and not by the driver: a full disk can end a transaction by itself, and what the
-  // driver then begins anew has committed the half of a batch.
   @Override
   public void begin(Sql sql) throws SQLException {
-    sql.run("BEGIN IMMEDIATE");
+    SqliteTransaction.begin(sql.connection());
   }
 
   @Override
   public void commit(Sql sql) throws SQLException {
-    sql.run("COMMIT");
+    SqliteTransaction.commit(sql.connection());
   }
 
   @Override
   public void rollback(Sql sql) {
-    try {
-      sql.run("ROLLBACK");
-    } catch (SQLException e) {
-      // SQLite has rolled back by itself, or nothing had begun
-    }
+    SqliteTransaction.rollback(sql.connection());
   }
 
   @Override

@@ -31,7 +31,7 @@ public final class Verification {
   public record Result(String device, long first, long last, long events, List<Finding> findings) {}
 
   private final Records records;
-  private final DeviceState state;
+  private final RecordedChain state;
   private final Set<Finding> found = new LinkedHashSet<>();
   private ChainCheck check;
   private long inCheck;
@@ -39,7 +39,7 @@ public final class Verification {
   private long lastSeen;
   private String lastChain = "";
 
-  private Verification(Records records, DeviceState state) {
+  private Verification(Records records, RecordedChain state) {
     this.records = records;
     this.state = state;
   }

@@ -124,11 +124,8 @@ public final class Outbox implements EventQueue, AutoCloseable {
   private long countedSession() throws SQLException {
     long next = database.kept(SESSION, 0) + 1;
     try {
-      database.begin();
-      database.keep(SESSION, next);
-      database.commit();
+      database.transaction(() -> database.keep(SESSION, next));
     } catch (SQLException e) {
-      database.rollback();
       if (!OutboxProblems.isFull(e)) {
         throw e;
       }

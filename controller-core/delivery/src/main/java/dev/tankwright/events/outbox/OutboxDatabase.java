@@ -2,6 +2,7 @@ package dev.tankwright.events.outbox;
 
 import dev.tankwright.events.mqtt.EventQueue;
 import dev.tankwright.events.mqtt.OutgoingEvent;
+import dev.tankwright.sqlite.SqliteTransaction;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -76,14 +77,16 @@ final class OutboxDatabase implements AutoCloseable {
   }
 
   private void create() throws SQLException {
-    begin();
+    transaction(this::tables);
+  }
+
+  private void tables() throws SQLException {
     run(
         "CREATE TABLE event (row INTEGER PRIMARY KEY, id TEXT NOT NULL, payload BLOB NOT NULL,"
             + " committed INTEGER NOT NULL)");
     run("CREATE TABLE state (key TEXT PRIMARY KEY, value INTEGER NOT NULL) WITHOUT ROWID");
     run("PRAGMA application_id = " + APPLICATION);
     run("PRAGMA user_version = " + FORMAT);
-    commit();
   }
 
   /** Lets the file grow no further than this; 0 for no limit. */
@@ -184,22 +187,14 @@ final class OutboxDatabase implements AutoCloseable {
     }
   }
 
-  // Said in SQL and not by the driver: a full disk can end a transaction by itself, and what the
-  // driver then begins anew has committed the half of a group.
-  void begin() throws SQLException {
-    run("BEGIN IMMEDIATE");
+  /** Does all of some work, or nothing of it. */
+  void transaction(SqliteTransaction.Work work) throws SQLException {
+    SqliteTransaction.run(connection, work);
   }
 
-  void commit() throws SQLException {
-    run("COMMIT");
-  }
-
+  /** Takes back what a failed statement may have left open. */
   void rollback() {
-    try {
-      run("ROLLBACK");
-    } catch (SQLException e) {
-      // SQLite has rolled back by itself, or nothing had begun
-    }
+    SqliteTransaction.rollback(connection);
   }
 
   @Override

@@ -130,13 +130,13 @@ final class OutboxWriter implements Runnable {
     long mark = acknowledged.mark();
     long first = committed + 1;
     try {
-      database.begin();
-      database.insert(first, group, wallClock.millis());
-      database.keep(Outbox.ACKNOWLEDGED, mark);
-      database.remember(group.get(group.size() - 1).memory());
-      database.commit();
+      database.transaction(
+          () -> {
+            database.insert(first, group, wallClock.millis());
+            database.keep(Outbox.ACKNOWLEDGED, mark);
+            database.remember(group.get(group.size() - 1).memory());
+          });
     } catch (SQLException e) {
-      database.rollback();
       most = Math.max(1, group.size() / 2); // a smaller group may still find room
       if (!makesRoom()) {
         tell(troubles.committing(e));
@@ -174,13 +174,10 @@ final class OutboxWriter implements Runnable {
     long mark = acknowledged.mark();
     if (mark > saved) {
       try {
-        database.begin();
-        database.keep(Outbox.ACKNOWLEDGED, mark);
-        database.commit();
+        database.transaction(() -> database.keep(Outbox.ACKNOWLEDGED, mark));
         saved = mark;
       } catch (SQLException e) {
         // the same events will be sent once more, with the same ids
-        database.rollback();
       }
     }
   }

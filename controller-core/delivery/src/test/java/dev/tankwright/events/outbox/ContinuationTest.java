@@ -123,16 +123,12 @@ class ContinuationTest {
   void refused() throws Exception {
     keep(events(HostMemory.NEW, 2), true);
     try (OutboxDatabase outside = OutboxDatabase.writer(folder.resolve("outbox.db"))) {
-      outside.begin();
-      outside.remember(HostMemoryForm.write(HostMemory.NEW));
-      outside.commit();
+      outside.transaction(() -> outside.remember(HostMemoryForm.write(HostMemory.NEW)));
     }
     OutboxException e = assertThrows(OutboxException.class, this::read);
     assertTrue(e.getMessage().contains("is number 2, but its host's memory belongs to number 0"));
     try (OutboxDatabase outside = OutboxDatabase.writer(folder.resolve("outbox.db"))) {
-      outside.begin();
-      outside.remember("a letter".getBytes(UTF_8));
-      outside.commit();
+      outside.transaction(() -> outside.remember("a letter".getBytes(UTF_8)));
     }
     e = assertThrows(OutboxException.class, this::read);
     assertTrue(e.getMessage().contains("not a host's memory"), e.getMessage());

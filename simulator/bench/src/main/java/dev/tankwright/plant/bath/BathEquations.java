@@ -1,5 +1,7 @@
 package dev.tankwright.plant.bath;
 
+import dev.tankwright.plant.properties.Torricelli;
+
 /**
  * Rates of change of the bath's state. Every exchange between two nodes is taken from the one and
  * given to the other as the same number, and what crosses the boundary is added to a ledger, so
@@ -14,7 +16,6 @@ package dev.tankwright.plant.bath;
  * that the tank dries out smoothly and no step can take more than there is.
  */
 public final class BathEquations {
-  private static final double GRAVITY = 9.80665;
   private static final double LITRES = 1000;
   private static final double SMALLEST_CAPACITY = 1;
   private static final double FILM_METRES = 1e-4;
@@ -145,7 +146,7 @@ public final class BathEquations {
       return 0;
     }
     double height = mass / k.density / geometry.tank().surfaceSquareMetres();
-    double speed = Math.sqrt(2 * GRAVITY * height);
+    double speed = Torricelli.metresPerSecond(height);
     return k.discharge * geometry.drainSquareMetres() * opening * speed * k.density;
   }
 

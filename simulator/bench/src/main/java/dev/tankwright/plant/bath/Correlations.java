@@ -91,7 +91,7 @@ public final class Correlations {
     double kinematic =
         WaterViscosity.pascalSeconds(kelvin) / WaterDensity.kilogramsPerCubicMetre(kelvin);
     double bore = Math.sqrt(geometry.drainSquareMetres() * 4 / Math.PI);
-    double reynolds = Math.sqrt(2 * 9.80665 * height) * bore / kinematic;
+    double reynolds = Torricelli.metresPerSecond(height) * bore / kinematic;
     return Torricelli.SHARP_EDGE / (1 + DISCHARGE_REYNOLDS / reynolds);
   }
 

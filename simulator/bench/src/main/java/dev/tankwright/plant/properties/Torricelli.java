@@ -17,6 +17,18 @@ public final class Torricelli {
   private Torricelli() {}
 
   /**
+   * Speed of the jet, before contraction and friction.
+   *
+   * @param metres level above the opening, m, at least 0
+   * @return m/s
+   * @throws IllegalArgumentException below this range
+   */
+  public static double metresPerSecond(double metres) {
+    Range.checkNotNegative(metres, "m of level", SOURCE);
+    return Math.sqrt(2 * Gravity.METRES_PER_SECOND_SQUARED * metres);
+  }
+
+  /**
    * Outflow.
    *
    * @param discharge coefficient of discharge, above 0 up to 1
@@ -29,10 +41,7 @@ public final class Torricelli {
       double discharge, double openingSquareMetres, double metres) {
     checkDischarge(discharge);
     Range.checkNotNegative(openingSquareMetres, "m² of opening", SOURCE);
-    Range.checkNotNegative(metres, "m of level", SOURCE);
-    return discharge
-        * openingSquareMetres
-        * Math.sqrt(2 * Gravity.METRES_PER_SECOND_SQUARED * metres);
+    return discharge * openingSquareMetres * metresPerSecond(metres);
   }
 
   /**

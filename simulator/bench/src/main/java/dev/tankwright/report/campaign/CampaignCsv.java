@@ -9,10 +9,15 @@ import dev.tankwright.campaign.Margin;
 import dev.tankwright.report.text.CaseWords;
 import dev.tankwright.report.text.Decimal;
 import dev.tankwright.scenario.Verdict;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
 
 /**
  * A campaign's result as comma-separated values by RFC 4180, UTF-8, CR LF after each line: one
@@ -20,50 +25,72 @@ import java.util.OptionalLong;
  * the same bytes.
  */
 public final class CampaignCsv {
-  private static final String LINE_END = "\r\n";
-  private static final String CELLS =
-      "fault,phase,cases,reached,detected,first_faults,reaction_min_ms,reaction_median_ms,"
-          + "reaction_max_ms,outcome,failed,least_margin,margin_unit,margin_requirement,worst_case,"
-          + "replay";
+  private static final List<String> CELLS =
+      List.of(
+          "fault",
+          "phase",
+          "cases",
+          "reached",
+          "detected",
+          "first_faults",
+          "reaction_min_ms",
+          "reaction_median_ms",
+          "reaction_max_ms",
+          "outcome",
+          "failed",
+          "least_margin",
+          "margin_unit",
+          "margin_requirement",
+          "worst_case",
+          "replay");
 
   private CampaignCsv() {}
 
   /** One line for each cell of the matrix, row by row. */
   public static byte[] cells(CampaignResult result) {
-    StringBuilder out = new StringBuilder(1 << 14).append(CELLS).append(LINE_END);
-    for (CellSummary cell : result.cells()) {
-      line(out, cell, result.about());
-    }
-    return out.toString().getBytes(StandardCharsets.UTF_8);
+    List<List<?>> lines = new ArrayList<>();
+    lines.add(CELLS);
+    result.cells().forEach(cell -> lines.add(line(cell, result.about())));
+    return document(lines);
   }
 
-  private static void line(StringBuilder out, CellSummary cell, About about) {
-    text(out, cell.cell().fault()).append(',').append(cell.cell().phase()).append(',');
-    out.append(cell.cases()).append(',').append(cell.reached()).append(',');
-    out.append(cell.detected()).append(',');
-    text(out, CaseWords.firstFaults(cell)).append(',');
-    number(out, cell.reaction().least()).append(',');
-    number(out, cell.reaction().median()).append(',');
-    number(out, cell.reaction().most()).append(',');
-    out.append(cell.outcome()).append(',').append(cell.failed()).append(',');
-    margin(out, cell.leastMargin()).append(',');
-    out.append(cell.worstCase()).append(',');
-    text(out, about.replayCommand(cell.worstCase())).append(LINE_END);
+  private static List<?> line(CellSummary cell, About about) {
+    List<Object> line = new ArrayList<>();
+    line.add(cell.cell().fault());
+    line.add(cell.cell().phase());
+    line.add(cell.cases());
+    line.add(cell.reached());
+    line.add(cell.detected());
+    line.add(CaseWords.firstFaults(cell));
+    line.add(number(cell.reaction().least()));
+    line.add(number(cell.reaction().median()));
+    line.add(number(cell.reaction().most()));
+    line.add(cell.outcome());
+    line.add(cell.failed());
+    line.addAll(margin(cell.leastMargin()));
+    line.add(cell.worstCase());
+    line.add(about.replayCommand(cell.worstCase()));
+    return line;
   }
 
   /** One line for each case, in the order of their numbers. */
   public static byte[] cases(CampaignResult result) {
     About about = result.about();
-    StringBuilder out = new StringBuilder(1 << 20).append("case,fault,phase,scenario,");
+    List<List<?>> lines = new ArrayList<>();
+    lines.add(headings());
+    result.cases().forEach(one -> lines.add(line(one, about)));
+    return document(lines);
+  }
+
+  private static List<String> headings() {
+    List<String> headings = new ArrayList<>(List.of("case", "fault", "phase", "scenario"));
     for (Axis axis : Axis.values()) {
-      out.append(column(axis)).append(',');
+      headings.add(column(axis));
     }
-    out.append("seed,onset_ms,detected,reaction_ms,ended_in,outcome,least_margin,margin_unit,");
-    out.append("margin_requirement,failed_requirements,not_exercised").append(LINE_END);
-    for (CaseResult one : result.cases()) {
-      line(out, one, about);
-    }
-    return out.toString().getBytes(StandardCharsets.UTF_8);
+    headings.addAll(List.of("seed", "onset_ms", "detected", "reaction_ms", "ended_in", "outcome"));
+    headings.addAll(List.of("least_margin", "margin_unit", "margin_requirement"));
+    headings.addAll(List.of("failed_requirements", "not_exercised"));
+    return headings;
   }
 
   private static String column(Axis axis) {
@@ -75,45 +102,49 @@ public final class CampaignCsv {
     };
   }
 
-  private static void line(StringBuilder out, CaseResult one, About about) {
-    out.append(one.number()).append(',');
-    text(out, one.cell().fault()).append(',').append(one.cell().phase()).append(',');
-    text(out, about.scenarios().get(one.base())).append(',');
+  private static List<?> line(CaseResult one, About about) {
+    List<Object> line = new ArrayList<>();
+    line.add(one.number());
+    line.add(one.cell().fault());
+    line.add(one.cell().phase());
+    line.add(about.scenarios().get(one.base()));
     for (Axis axis : Axis.values()) {
-      Decimal.append(out, one.setting().value(axis), axis.unit().equals("ms") ? 0 : 4).append(',');
+      line.add(Decimal.of(one.setting().value(axis), axis.unit().equals("ms") ? 0 : 4));
     }
-    out.append(one.setting().seed()).append(',');
-    number(out, one.onsetMillis()).append(',');
-    out.append(one.detected().map(Enum::name).orElse("")).append(',');
-    number(out, one.reactionMillis()).append(',');
-    out.append(one.ended().map(Enum::name).orElse("")).append(',');
-    out.append(one.outcome()).append(',');
-    margin(out, one.leastMargin(about.requirements())).append(',');
-    text(out, names(one, Verdict.Outcome.FAILED, about)).append(',');
-    text(out, names(one, Verdict.Outcome.NOT_EXERCISED, about)).append(LINE_END);
+    line.add(one.setting().seed());
+    line.add(number(one.onsetMillis()));
+    line.add(one.detected().map(Enum::name).orElse(""));
+    line.add(number(one.reactionMillis()));
+    line.add(one.ended().map(Enum::name).orElse(""));
+    line.add(one.outcome());
+    line.addAll(margin(one.leastMargin(about.requirements())));
+    line.add(names(one, Verdict.Outcome.FAILED, about));
+    line.add(names(one, Verdict.Outcome.NOT_EXERCISED, about));
+    return line;
   }
 
   private static String names(CaseResult one, Verdict.Outcome outcome, About about) {
-    List<String> names = one.names(outcome, about.requirements());
-    return String.join("; ", names);
+    return String.join("; ", one.names(outcome, about.requirements()));
   }
 
-  private static StringBuilder margin(StringBuilder out, Optional<Margin> margin) {
-    if (margin.isEmpty()) {
-      return out.append(",,");
+  /** Value, unit and requirement. */
+  private static List<String> margin(Optional<Margin> margin) {
+    return margin
+        .map(m -> List.of(Decimal.of(m.value(), 4), m.unit(), m.requirement()))
+        .orElse(List.of("", "", ""));
+  }
+
+  private static String number(OptionalLong value) {
+    return value.isPresent() ? Long.toString(value.getAsLong()) : "";
+  }
+
+  private static byte[] document(List<List<?>> lines) {
+    StringBuilder text = new StringBuilder(1 << 16);
+    try (CSVPrinter csv = new CSVPrinter(text, CSVFormat.RFC4180)) {
+      csv.printRecords(lines);
+    } catch (IOException e) {
+      throw new UncheckedIOException("A text in memory cannot be written", e);
     }
-    Decimal.append(out, margin.get().value(), 4).append(',').append(margin.get().unit());
-    return text(out.append(','), margin.get().requirement());
-  }
-
-  private static StringBuilder number(StringBuilder out, OptionalLong value) {
-    return value.isPresent() ? out.append(value.getAsLong()) : out;
-  }
-
-  private static StringBuilder text(StringBuilder out, String text) {
-    boolean plain = text.chars().noneMatch(c -> c == ',' || c == '"' || c == '\r' || c == '\n');
-    return plain
-        ? out.append(text)
-        : out.append('"').append(text.replace("\"", "\"\"")).append('"');
+    return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 }

@@ -5,11 +5,9 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadFeature;
+import dev.tankwright.json.JsonValues;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 
 /** A whole JSON document as maps, lists, texts, numbers and truth values. */
@@ -17,11 +15,7 @@ public final class JsonTree {
   private static final JsonFactory FACTORY =
       JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
 
-  private final JsonParser parser;
-
-  private JsonTree(JsonParser parser) {
-    this.parser = parser;
-  }
+  private JsonTree() {}
 
   /**
    * The object that the document is.
@@ -35,7 +29,7 @@ public final class JsonTree {
       if (parser.nextToken() != JsonToken.START_OBJECT) {
         throw new UnreadableException(file + ": not a JSON object; it is empty or of another kind");
       }
-      Map<String, Object> members = new JsonTree(parser).members();
+      Map<String, Object> members = JsonValues.object(parser);
       if (parser.nextToken() != null) {
         throw new UnreadableException(file + ": the document is followed by more text");
       }
@@ -51,35 +45,5 @@ public final class JsonTree {
     } catch (IOException e) {
       throw new UncheckedIOException("Bytes in memory cannot be read", e);
     }
-  }
-
-  private Map<String, Object> members() throws IOException {
-    Map<String, Object> members = new LinkedHashMap<>();
-    while (parser.nextToken() != JsonToken.END_OBJECT) {
-      String name = parser.currentName();
-      parser.nextToken();
-      members.put(name, value());
-    }
-    return members;
-  }
-
-  private List<Object> elements() throws IOException {
-    List<Object> elements = new ArrayList<>();
-    while (parser.nextToken() != JsonToken.END_ARRAY) {
-      elements.add(value());
-    }
-    return elements;
-  }
-
-  private Object value() throws IOException {
-    return switch (parser.currentToken()) {
-      case START_OBJECT -> members();
-      case START_ARRAY -> elements();
-      case VALUE_STRING -> parser.getText();
-      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> parser.getNumberValue();
-      case VALUE_TRUE -> true;
-      case VALUE_FALSE -> false;
-      default -> "";
-    };
   }
 }

@@ -1,5 +1,6 @@
 package dev.tankwright.report.files;
 
+import dev.tankwright.checksum.Sha256;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -1,5 +1,6 @@
 package dev.tankwright.report.files;
 
+import dev.tankwright.checksum.Sha256;
 import dev.tankwright.report.text.Columns;
 import dev.tankwright.report.text.Words;
 import java.io.IOException;

@@ -1,11 +1,9 @@
 package dev.tankwright.report.files;
 
-import java.io.BufferedOutputStream;
+import dev.tankwright.replace.FileReplacement;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 
 /**
  * A directory that files are put into. Each is written beside its place and moved there in one
@@ -43,31 +41,12 @@ public final class OutputFolder {
    *
    * @throws UnwritableException when it cannot be written
    */
-  public void place(String name, Content content) {
+  public void place(String name, FileReplacement.Content content) {
     Path target = directory.resolve(name);
-    Path part = directory.resolve("." + name + ".part");
     try {
-      try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(part), 1 << 16)) {
-        content.writeTo(out);
-      }
-      Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+      FileReplacement.replace(target, content);
     } catch (IOException e) {
-      discard(part, e);
       throw new UnwritableException(target + " cannot be written (" + e + ")", e);
     }
-  }
-
-  private static void discard(Path part, IOException failure) {
-    try {
-      Files.deleteIfExists(part);
-    } catch (IOException e) {
-      failure.addSuppressed(e);
-    }
-  }
-
-  /** What goes into one file. */
-  @FunctionalInterface
-  public interface Content {
-    void writeTo(OutputStream out) throws IOException;
   }
 }

@@ -1,6 +1,6 @@
 package dev.tankwright.report.page;
 
-import dev.tankwright.report.files.Sha256;
+import dev.tankwright.checksum.Sha256;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;

@@ -2,9 +2,8 @@ package dev.tankwright.report.results;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import dev.tankwright.controller.board.Parameter;
+import dev.tankwright.json.IndentedJson;
 import dev.tankwright.scenario.Verdict;
 import dev.tankwright.scenario.run.RunResult;
 import java.io.ByteArrayOutputStream;
@@ -33,9 +32,7 @@ public final class ResultJson {
   public static byte[] of(RunResult run, EventsSeen seen) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 13);
     try (JsonGenerator generator = new JsonFactory().createGenerator(bytes)) {
-      DefaultIndenter lines = new DefaultIndenter("  ", "\n");
-      generator.setPrettyPrinter(
-          new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines));
+      generator.setPrettyPrinter(IndentedJson.printer());
       new ResultJson(generator).document(run, seen);
     } catch (IOException e) {
       throw new UncheckedIOException("A document in memory cannot be written", e);

@@ -2,6 +2,10 @@ package dev.tankwright.report.statechart;
 
 import dev.tankwright.controller.sequence.PhaseTable;
 import dev.tankwright.controller.sequence.Transition;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
 
 /** The controller's table of phases in forms that other programs read. */
 public final class PhaseChart {
@@ -19,10 +23,14 @@ public final class PhaseChart {
 
   /** CSV by RFC 4180 with the columns from, trigger, to and why. */
   public static String csv() {
-    StringBuilder table = new StringBuilder("from,trigger,to,why\r\n");
-    for (Transition line : PhaseTable.lines()) {
-      table.append(line.from()).append(',').append(line.trigger()).append(',');
-      table.append(line.to()).append(",\"").append(line.why()).append("\"\r\n");
+    StringBuilder table = new StringBuilder(1 << 13);
+    try (CSVPrinter csv = new CSVPrinter(table, CSVFormat.RFC4180)) {
+      csv.printRecord("from", "trigger", "to", "why");
+      for (Transition line : PhaseTable.lines()) {
+        csv.printRecord(line.from(), line.trigger(), line.to(), line.why());
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException("A text in memory cannot be written", e);
     }
     return table.toString();
   }

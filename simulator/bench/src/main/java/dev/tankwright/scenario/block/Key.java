@@ -62,8 +62,7 @@ public record Key(
   /** What it says, its range and its default, without the marks of a page: for editors. */
   public String described() {
     String text = help.substring(0, 1).toUpperCase(Locale.ROOT) + help.substring(1);
-    String value =
-        standard.isEmpty() ? type.told() : type.told() + "; default " + standard;
+    String value = standard.isEmpty() ? type.told() : type.told() + "; default " + standard;
     String more = value.isEmpty() ? "" : " (" + value + ")";
     return LINK.matcher(text + more).replaceAll("$1").replace("`", "");
   }

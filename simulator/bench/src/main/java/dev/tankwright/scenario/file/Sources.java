@@ -1,10 +1,8 @@
 package dev.tankwright.scenario.file;
 
+import dev.tankwright.checksum.Sha256;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 
 /** The files that make one scenario, in the order in which they are read. */
@@ -12,7 +10,7 @@ final class Sources {
   private final List<String> sums = new ArrayList<>();
 
   void add(byte[] content) {
-    sums.add(sha256(content));
+    sums.add(Sha256.of(content));
   }
 
   /**
@@ -23,14 +21,6 @@ final class Sources {
     if (sums.size() == 1) {
       return sums.get(0);
     }
-    return sha256((String.join("\n", sums) + "\n").getBytes(StandardCharsets.US_ASCII));
-  }
-
-  private static String sha256(byte[] content) {
-    try {
-      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
-    } catch (NoSuchAlgorithmException e) {
-      throw new AssertionError("every Java runtime has SHA-256", e);
-    }
+    return Sha256.of((String.join("\n", sums) + "\n").getBytes(StandardCharsets.US_ASCII));
   }
 }

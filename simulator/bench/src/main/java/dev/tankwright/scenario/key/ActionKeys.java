@@ -125,7 +125,8 @@ public final class ActionKeys {
               "operator",
               REFERENCE,
               Origin.TRADE,
-              "the facility's name for whoever starts the cycle; for events, not passed to the controller")
+              "the facility's name for whoever starts the cycle; for events, not passed to the"
+                  + " controller")
           .with(START)
           .make();
 
@@ -145,7 +146,8 @@ public final class ActionKeys {
               Action.Kind.HANG_FOIL.key(),
               KeyType.words(Stream.concat(Stream.of(HANG), names(VERDICTS).stream()).toList()),
               Origin.TRADE,
-              "three fresh pieces of foil are hung in the bath; or, with `command: ACKNOWLEDGE`, the operator's verdict on them")
+              "three fresh pieces of foil are hung in the bath; or, with `command: ACKNOWLEDGE`,"
+                  + " the operator's verdict on them")
           .make();
 
   /** How the basket is moved. */

@@ -67,16 +67,16 @@ public final class BathKeys {
 
   /** Mass of the load. */
   public static final Key LOAD =
-      key(
-              "load",
-              LOAD_MASS,
-              Origin.TRADE,
-              "mass of the instruments in the basket in the solution")
+      key("load", LOAD_MASS, Origin.TRADE, "mass of the instruments in the basket in the solution")
           .make();
 
   /** Overlap of the load. */
   public static final Key OVERLAP =
-      key("overlap", SHARE, Origin.TRADE, "fraction of the load that is hidden behind other instruments")
+      key(
+              "overlap",
+              SHARE,
+              Origin.TRADE,
+              "fraction of the load that is hidden behind other instruments")
           .otherwise("0 %")
           .with("load")
           .make();

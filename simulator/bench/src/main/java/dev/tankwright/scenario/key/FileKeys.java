@@ -96,8 +96,7 @@ public final class FileKeys {
 
   /** What hangs in the basket. */
   public static final Key LOAD =
-      key("load", new KeyType.Special(""), Origin.TRADE, "load in the basket at the start")
-          .make();
+      key("load", new KeyType.Special(""), Origin.TRADE, "load in the basket at the start").make();
 
   /** Parameters of the controller. */
   public static final Key CONTROLLER =

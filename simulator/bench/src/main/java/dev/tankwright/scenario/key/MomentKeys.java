@@ -30,8 +30,8 @@ public final class MomentKeys {
               "name",
               LINE,
               Origin.OURS,
-              "name by which other entries and [variants](#variants) refer to this entry; unique in the"
-                  + " timeline")
+              "name by which other entries and [variants](#variants) refer to this entry; unique in"
+                  + " the timeline")
           .make();
 
   /** A moment of the run. */
@@ -46,7 +46,8 @@ public final class MomentKeys {
               "on",
               new KeyType.Words(Arrays.stream(Phase.values()).map(Enum::name).toList(), "a phase"),
               Origin.OURS,
-              "in the first step in which the phase is entered after the previous entry was performed; a phase entered before does not count")
+              "in the first step in which the phase is entered after the previous entry was"
+                  + " performed; a phase entered before does not count")
           .oneOf(MOMENT)
           .make();
 
@@ -56,7 +57,9 @@ public final class MomentKeys {
               "when",
               new KeyType.ConditionText(),
               Origin.OURS,
-              "in the first step in which the [condition](#conditions) becomes true after the previous entry was performed; a condition that is already true does not count until it has been false. In the first step of the run it becomes true")
+              "in the first step in which the [condition](#conditions) becomes true after the"
+                  + " previous entry was performed; a condition that is already true does not count"
+                  + " until it has been false. In the first step of the run it becomes true")
           .oneOf(MOMENT)
           .make();
 
@@ -86,8 +89,8 @@ public final class MomentKeys {
               "from",
               LINE,
               Origin.OURS,
-              "waits for the entry of that name instead of the previous one; it must be earlier in the list. `start` waits for none and counts from the start of the"
-                  + " run")
+              "waits for the entry of that name instead of the previous one; it must be earlier in"
+                  + " the list. `start` waits for none and counts from the start of the run")
           .with("on", "when", "later")
           .make();
 

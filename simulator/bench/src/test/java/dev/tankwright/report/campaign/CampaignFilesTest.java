@@ -7,8 +7,8 @@ import dev.tankwright.campaign.About;
 import dev.tankwright.campaign.Axis;
 import dev.tankwright.campaign.CampaignResult;
 import dev.tankwright.campaign.CaseResult;
+import dev.tankwright.campaign.CaseVerdict;
 import dev.tankwright.campaign.Cell;
-import dev.tankwright.campaign.Finding;
 import dev.tankwright.campaign.Required;
 import dev.tankwright.campaign.Setting;
 import dev.tankwright.campaign.Shard;
@@ -62,8 +62,8 @@ class CampaignFilesTest {
 
   /** One cell failed, one held and was noticed, one held unnoticed, one was not reached. */
   private static List<CaseResult> cases() {
-    Finding cool = new Finding(Verdict.Outcome.HELD, OptionalDouble.of(2.5), "K");
-    Finding hot = new Finding(Verdict.Outcome.FAILED, OptionalDouble.of(-1), "K");
+    CaseVerdict cool = new CaseVerdict(Verdict.Outcome.HELD, OptionalDouble.of(2.5), "K");
+    CaseVerdict hot = new CaseVerdict(Verdict.Outcome.FAILED, OptionalDouble.of(-1), "K");
     List<CaseResult> cases = new ArrayList<>();
     cases.add(one(3, FAULTS.get(1), Phase.CLEANING, -1, -1, cool));
     cases.add(one(0, FAULTS.get(0), Phase.HEATING, 10, 40, hot));
@@ -73,7 +73,7 @@ class CampaignFilesTest {
   }
 
   private static CaseResult one(
-      int number, String fault, Phase phase, long onset, long reaction, Finding finding) {
+      int number, String fault, Phase phase, long onset, long reaction, CaseVerdict finding) {
     Map<Axis, Double> values = new EnumMap<>(Axis.class);
     for (Axis axis : Axis.values()) {
       values.put(axis, 10.0);
@@ -87,7 +87,8 @@ class CampaignFilesTest {
         reaction < 0 ? Optional.empty() : Optional.of(Fault.OVERSHOOT),
         reaction < 0 ? OptionalLong.empty() : OptionalLong.of(reaction),
         Optional.of(Phase.LOCKOUT),
-        List.of(finding, new Finding(Verdict.Outcome.NOT_EXERCISED, OptionalDouble.empty(), "")));
+        List.of(
+            finding, new CaseVerdict(Verdict.Outcome.NOT_EXERCISED, OptionalDouble.empty(), "")));
   }
 
   @Test

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.tankwright.checksum.Sha256;
 import dev.tankwright.report.SampleRun;
 import dev.tankwright.report.run.RunFolder;
 import java.io.IOException;

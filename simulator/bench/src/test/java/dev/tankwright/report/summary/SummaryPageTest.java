@@ -4,12 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dev.tankwright.checksum.Sha256;
 import dev.tankwright.report.ResultPages;
 import dev.tankwright.report.SampleCampaign;
 import dev.tankwright.report.SampleRun;
 import dev.tankwright.report.files.Manifest;
 import dev.tankwright.report.files.ManifestCheck;
-import dev.tankwright.report.files.Sha256;
 import dev.tankwright.report.results.CampaignResults;
 import dev.tankwright.report.results.EventsSeen;
 import dev.tankwright.report.results.Results;

@@ -7,14 +7,14 @@ import java.util.Optional;
  * How far a device's chain is recorded: the row that outlives a recorder. Not thread-safe; the rows
  * are read anew for each batch.
  */
-final class DeviceState {
+final class RecordedChain {
   final String device;
   long first;
   long last;
   String lastChain;
   long doubled;
 
-  DeviceState(String device, long first, long last, String lastChain, long doubled) {
+  RecordedChain(String device, long first, long last, String lastChain, long doubled) {
     this.device = device;
     this.first = first;
     this.last = last;
@@ -22,12 +22,12 @@ final class DeviceState {
     this.doubled = doubled;
   }
 
-  static Optional<DeviceState> load(Sql sql, String device) throws SQLException {
+  static Optional<RecordedChain> load(Sql sql, String device) throws SQLException {
     return sql.first(
         "SELECT device, first_sequence, last_sequence, last_chain, doubled FROM device"
             + " WHERE device = ?",
         row ->
-            new DeviceState(
+            new RecordedChain(
                 row.getString(1), row.getLong(2), row.getLong(3), row.getString(4), row.getLong(5)),
         device);
   }

@@ -10,17 +10,17 @@ import java.util.OptionalDouble;
  * @param margin how far it stayed from failing; empty where it has no measure
  * @param unit unit of the margin, empty for a share or without one
  */
-public record Finding(Verdict.Outcome outcome, OptionalDouble margin, String unit) {
-  private static final Finding HELD = plain(Verdict.Outcome.HELD);
-  private static final Finding FAILED = plain(Verdict.Outcome.FAILED);
-  private static final Finding NOT_EXERCISED = plain(Verdict.Outcome.NOT_EXERCISED);
+public record CaseVerdict(Verdict.Outcome outcome, OptionalDouble margin, String unit) {
+  private static final CaseVerdict HELD = plain(Verdict.Outcome.HELD);
+  private static final CaseVerdict FAILED = plain(Verdict.Outcome.FAILED);
+  private static final CaseVerdict NOT_EXERCISED = plain(Verdict.Outcome.NOT_EXERCISED);
 
-  private static Finding plain(Verdict.Outcome outcome) {
-    return new Finding(outcome, OptionalDouble.empty(), "");
+  private static CaseVerdict plain(Verdict.Outcome outcome) {
+    return new CaseVerdict(outcome, OptionalDouble.empty(), "");
   }
 
   /** A finding without a margin. */
-  static Finding of(Verdict.Outcome outcome) {
+  static CaseVerdict of(Verdict.Outcome outcome) {
     return switch (outcome) {
       case HELD -> HELD;
       case FAILED -> FAILED;
@@ -29,9 +29,9 @@ public record Finding(Verdict.Outcome outcome, OptionalDouble margin, String uni
   }
 
   /** What a verdict says, without its words. */
-  static Finding of(Verdict verdict) {
+  static CaseVerdict of(Verdict verdict) {
     return verdict.margin().isEmpty()
         ? of(verdict.outcome())
-        : new Finding(verdict.outcome(), verdict.margin(), verdict.marginUnit());
+        : new CaseVerdict(verdict.outcome(), verdict.margin(), verdict.marginUnit());
   }
 }

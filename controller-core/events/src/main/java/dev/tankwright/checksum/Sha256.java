@@ -1,4 +1,4 @@
-package dev.tankwright.report.files;
+package dev.tankwright.checksum;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -21,6 +21,18 @@ public final class Sha256 {
     }
   }
 
+  /** The end of a digest as text: 64 lower-case hexadecimal digits. */
+  public static String text(MessageDigest digest) {
+    return HexFormat.of().formatHex(digest.digest());
+  }
+
+  /** The checksum of some octets, 64 lower-case hexadecimal digits. */
+  public static String of(byte[] octets) {
+    MessageDigest digest = digest();
+    digest.update(octets);
+    return text(digest);
+  }
+
   /**
    * The checksum of a file, 64 lower-case hexadecimal digits.
    *
@@ -34,6 +46,6 @@ public final class Sha256 {
         digest.update(part, 0, length);
       }
     }
-    return HexFormat.of().formatHex(digest.digest());
+    return text(digest);
   }
 }

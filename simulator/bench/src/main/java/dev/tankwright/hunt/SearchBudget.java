@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /** Spends a search's budget and remembers what it has bought. One thread. */
-final class Ledger {
+final class SearchBudget {
   private final int budget;
-  private final Consumer<Ledger> progress;
+  private final Consumer<SearchBudget> progress;
   private final List<Evaluation> evaluations = new ArrayList<>();
   private Evaluation least;
   private double highest = Double.NEGATIVE_INFINITY;
@@ -23,7 +23,7 @@ final class Ledger {
     }
   }
 
-  Ledger(int budget, Consumer<Ledger> progress) {
+  SearchBudget(int budget, Consumer<SearchBudget> progress) {
     this.budget = budget;
     this.progress = progress;
   }
