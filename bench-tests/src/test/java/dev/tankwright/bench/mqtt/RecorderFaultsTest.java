@@ -162,7 +162,7 @@ class RecorderFaultsTest {
         RecordedRows rows = RecordedRows.of(database)) {
       publish(messages);
       recorder.awaitSaid("bath-1: GAP: events 4 to 6 are missing");
-      recorder.awaitSaid("set aside: the payload is no JSON");
+      recorder.awaitSaid("set aside: the payload is not UTF-8 JSON");
       assertEquals(1, recorder.interrupt(), recorder.said());
       assertTrue(recorder.said().contains("6 new events, 0 duplicates"), recorder.said());
       assertTrue(recorder.said().contains("1 open gaps"), recorder.said());
