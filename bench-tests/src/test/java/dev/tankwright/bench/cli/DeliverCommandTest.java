@@ -10,6 +10,7 @@ import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,6 +30,7 @@ class DeliverCommandTest {
   }
 
   @Test
+  @DisplayName("what a broker that is away never got is kept and delivered later")
   void keepsWhatABrokerThatIsAwayNeverGotAndDeliversItLater() throws Exception {
     Tool.Result run =
         Tool.run(folder, "run", SCENARIO, "--quiet", "--broker", nowhere(), "--outbox", "./e.db");
@@ -52,6 +54,7 @@ class DeliverCommandTest {
   }
 
   @Test
+  @DisplayName("plain text needs a word of consent, and no password is shown")
   void wantsAWordForPlainTextAndShowsNoPassword() throws Exception {
     Files.writeString(folder.resolve("word"), "open sesame\n");
     Tool.Result run =

@@ -8,6 +8,7 @@ import dev.tankwright.report.statechart.StateChartXml;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -16,6 +17,7 @@ class LintAndPhasesTest {
   @TempDir private Path folder;
 
   @Test
+  @DisplayName("the project's scenarios are valid")
   void shouldFindTheProjectsScenariosInOrder() throws Exception {
     String scenarios = Tool.root().resolve("bench-tests/scenarios").toString();
 
@@ -52,6 +54,7 @@ class LintAndPhasesTest {
   }
 
   @Test
+  @DisplayName("bytes that are no text are refused with their place")
   void shouldRefuseBytesThatAreNoText() throws Exception {
     Path file = folder.resolve("bad.yaml");
     byte[] bytes = "scenario: Caf\u00e9\n".getBytes(StandardCharsets.ISO_8859_1);
@@ -64,6 +67,7 @@ class LintAndPhasesTest {
   }
 
   @Test
+  @DisplayName("a file of fifty megabytes is refused in one line")
   void shouldRefuseAFileOfFiftyMegabytes() throws Exception {
     Path file = folder.resolve("huge.yaml");
     Files.write(file, new byte[50 << 20]);
@@ -75,6 +79,7 @@ class LintAndPhasesTest {
   }
 
   @Test
+  @DisplayName("each transition is one line of the table")
   void shouldPrintOneLineOfTheTableForEachTransition() throws Exception {
     Tool.Result csv = Tool.run(folder, "phases", "--as", "csv");
     Tool.Result mermaid = Tool.run(folder, "phases", "--as", "mermaid");
@@ -86,6 +91,7 @@ class LintAndPhasesTest {
   }
 
   @Test
+  @DisplayName("the packaged command prints the state chart and nothing else")
   void shouldPrintTheStateChartAndNothingElse() throws Exception {
     Tool.Result scxml = Tool.runJar(folder, "phases", "--as", "scxml");
 
@@ -95,6 +101,7 @@ class LintAndPhasesTest {
   }
 
   @Test
+  @DisplayName("an unknown form is refused with those that there are")
   void shouldNameTheFormsThatThereAre() throws Exception {
     Tool.Result other = Tool.run(folder, "phases", "--as", "svg");
     Tool.Result help = Tool.run(folder, "phases", "--help");

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -14,6 +15,7 @@ class ProfileCommandTest {
   @TempDir private Path folder;
 
   @Test
+  @DisplayName("what follows from a profile is printed, and its page fetches nothing")
   void shouldPrintWhatFollowsAndLeaveAPageThatFetchesNothing() throws Exception {
     Tool.Result result = Tool.run(folder, "profile", "bench-6l", "--out", "./look");
 
@@ -26,6 +28,7 @@ class ProfileCommandTest {
   }
 
   @Test
+  @DisplayName("a bath that cannot be is refused with its place and its range")
   void shouldRefuseABathThatCannotBe() throws Exception {
     Files.writeString(
         folder.resolve("b.yaml"), "profile: B\nextends: bench-3l\nheater-power: 100 kW\n");
@@ -39,6 +42,7 @@ class ProfileCommandTest {
   }
 
   @Test
+  @DisplayName("an unknown bath is refused with those that are known")
   void shouldNameTheBathsItKnows() throws Exception {
     Tool.Result result = Tool.run(folder, "profile", "bench-9l");
 

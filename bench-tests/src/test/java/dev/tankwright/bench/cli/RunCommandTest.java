@@ -10,6 +10,7 @@ import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -38,6 +39,7 @@ class RunCommandTest {
   }
 
   @Test
+  @DisplayName("the packaged command says each verdict, leaves every file and logs nothing")
   void shouldSayEachVerdictAndLeaveEveryFile() throws Exception {
     String scenario = Tool.root().resolve("bench-tests/scenarios/first-cycle.yaml").toString();
     Path out = folder.resolve("out");
@@ -65,6 +67,7 @@ class RunCommandTest {
   }
 
   @Test
+  @DisplayName("a requirement that fails gives exit code 1")
   void shouldTellAFailedRequirementByItsExitCode() throws Exception {
     String scenario = file("s.yaml", SHORT.replace("before: 2 s", "before: 100 ms"));
 
@@ -75,6 +78,7 @@ class RunCommandTest {
   }
 
   @Test
+  @DisplayName("a requirement that was not exercised does not count as held")
   void shouldNotCountAsHeldWhatWasNotExercised() throws Exception {
     String scenario =
         file(
@@ -94,6 +98,7 @@ class RunCommandTest {
   }
 
   @Test
+  @DisplayName("a folder of scenarios is run into folders of the same names")
   void shouldRunAFolderIntoSubfolders() throws Exception {
     file("all/one.yaml", SHORT);
     file("all/deeper/two.yaml", SHORT);
@@ -106,6 +111,7 @@ class RunCommandTest {
   }
 
   @Test
+  @DisplayName("files of one name in two folders are kept apart")
   void shouldKeepFilesOfOneNameInTwoFoldersApart() throws Exception {
     file("one/s.yaml", SHORT.replace("A short look", "One"));
     file("other/s.yaml", SHORT.replace("A short look", "Other"));
@@ -119,6 +125,7 @@ class RunCommandTest {
   }
 
   @Test
+  @DisplayName("the packaged command prints nothing when it is quiet and all held")
   void shouldPrintNothingWhenQuietAndAllHeld() throws Exception {
     String scenario = file("s.yaml", SHORT);
 
@@ -128,6 +135,7 @@ class RunCommandTest {
   }
 
   @Test
+  @DisplayName("an empty folder is refused, and nothing is written")
   void shouldRefuseAnEmptyFolder() throws Exception {
     Files.createDirectory(folder.resolve("empty"));
 
@@ -139,6 +147,7 @@ class RunCommandTest {
   }
 
   @Test
+  @DisplayName("the problems of every file are reported with their places, and nothing is written")
   void shouldReportTheProblemsOfEveryFileAndWriteNothing() throws Exception {
     file("all/good.yaml", SHORT);
     file("all/key.yaml", SHORT.replace("purpose", "purpsoe"));
@@ -155,6 +164,7 @@ class RunCommandTest {
   }
 
   @Test
+  @DisplayName("a missing file is refused by name")
   void shouldRefuseAMissingFile() throws Exception {
     Tool.Result result = Tool.run(folder, "run", "./nowhere.yaml");
 
@@ -164,6 +174,7 @@ class RunCommandTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"--seed=-1", "--seed=many", "--broker=nonsense", "--brokr=none"})
+  @DisplayName("a bad option is refused without a stack trace")
   void shouldRefuseABadOption(String option) throws Exception {
     String scenario = file("s.yaml", SHORT);
 
@@ -174,6 +185,7 @@ class RunCommandTest {
   }
 
   @Test
+  @DisplayName("the verdict stands when nobody listens at the broker's port")
   void shouldKeepTheVerdictWhenNobodyListensAtTheBrokersPort() throws Exception {
     String scenario = file("s.yaml", SHORT);
     int port;
@@ -189,6 +201,7 @@ class RunCommandTest {
   }
 
   @Test
+  @DisplayName("the verdict stands when the broker never answers")
   void shouldKeepTheVerdictWhenTheBrokerNeverAnswers() throws Exception {
     String scenario = file("s.yaml", SHORT);
     try (ServerSocket silent = new ServerSocket(0, 50, InetAddress.getLoopbackAddress())) {
@@ -207,6 +220,7 @@ class RunCommandTest {
   }
 
   @Test
+  @DisplayName("an output folder that is a file is named, and nothing is lost")
   void shouldSayThatTheOutputFolderIsAFile() throws Exception {
     String scenario = file("s.yaml", SHORT);
     String taken = file("taken", "something");
@@ -220,6 +234,7 @@ class RunCommandTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"", "run", "report", "lint", "phases"})
+  @DisplayName("each command explains itself")
   void shouldExplainEachCommand(String command) throws Exception {
     Tool.Result result =
         command.isEmpty() ? Tool.runJar(folder, "--help") : Tool.run(folder, command, "--help");
@@ -229,6 +244,7 @@ class RunCommandTest {
   }
 
   @Test
+  @DisplayName("another seed gives another run")
   void shouldGiveTheSeedToTheRun() throws Exception {
     String noisy = "timeline: [{at: 1 s, break: control-sensor-noisy, size: 1 K}]\n";
     String scenario = file("s.yaml", SHORT + noisy);

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -49,6 +50,7 @@ class RecordCommandTest {
   }
 
   @Test
+  @DisplayName("a run is recorded, listed, shown, verified and exported")
   void aRunIsRecordedListedShownVerifiedAndExported() throws Exception {
     assertEquals(
         0,
@@ -97,6 +99,7 @@ class RecordCommandTest {
   }
 
   @Test
+  @DisplayName("what cannot be right is refused in words")
   void whatCannotBeRightIsRefusedInWords() throws Exception {
     refused(
         2,
@@ -148,6 +151,7 @@ class RecordCommandTest {
   }
 
   @Test
+  @DisplayName("a broker that is away is named and gives its exit code")
   void aBrokerThatIsAwayIsSaidAndGivesItsExitCode() throws Exception {
     String nowhere = "tcp://127.0.0.1:" + MosquittoBroker.freePort();
     Tool.Result result = tool("record", "--broker", nowhere, "--db", "./f.db", "--until-idle", "1");
