@@ -101,25 +101,6 @@ record Mutation(String name, String type, String method, Edit edit) {
         };
   }
 
-  /** A jump of the given kind, on two operands, is always taken. */
-  static Edit alwaysJumps(int jump) {
-    return (next, changed) ->
-        new MethodVisitor(Opcodes.ASM9, next) {
-          @Override
-          public void visitJumpInsn(int opcode, org.objectweb.asm.Label label) {
-            if (opcode == jump) {
-              changed.run();
-              // A condition that holds, so that what follows stays reachable on paper.
-              super.visitInsn(Opcodes.POP2);
-              super.visitInsn(Opcodes.ICONST_0);
-              super.visitJumpInsn(Opcodes.IFEQ, label);
-            } else {
-              super.visitJumpInsn(opcode, label);
-            }
-          }
-        };
-  }
-
   /** The method does nothing. */
   static Edit doesNothing() {
     return (next, changed) ->

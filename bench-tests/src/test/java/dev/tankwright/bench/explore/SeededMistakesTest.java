@@ -100,7 +100,7 @@ class SeededMistakesTest {
             "a command acts again and again",
             "sensing/Keys",
             "sense",
-            Mutation.alwaysJumps(Opcodes.IF_ICMPNE),
+            Mutation.neverJumps(Opcodes.IF_ICMPEQ, true),
             "commands",
             "LOCKOUT_NEEDS_RESET"),
         of(
@@ -200,6 +200,17 @@ class SeededMistakesTest {
     assertTrue(found.get(2).startsWith(thrown ? "java.lang." : "FAILED"), found.get(2));
     boolean named = !thrown && !rule.equals("STANDBY_IN_REACH");
     assertTrue(!named || found.get(2).contains(rule), found.get(2));
+  }
+
+  @Test
+  @DisplayName("every mistake changes something in the class that it names")
+  void everyMistakeIsOne() throws ReflectiveOperationException {
+    for (Arguments one : mistakes()) {
+      Mutation mutation = (Mutation) one.get()[1];
+      MutantLoader loader = new MutantLoader(mutation);
+      loader.loadClass(mutation.className());
+      assertTrue(loader.changes() > 0, mutation.className() + "." + mutation.method());
+    }
   }
 
   @Test
