@@ -97,16 +97,11 @@ final class AlwaysWatch implements RequirementWatch {
   }
 
   private Verdict byNumbers(double margin) {
+    if (breaches == 0) {
+      return verdicts.closest(numbers);
+    }
     OptionalDouble told = OptionalDouble.of(margin);
     Observation worst = numbers.at();
-    if (breaches == 0) {
-      String away = Plain.distance(margin, numbers.unit());
-      return verdicts.held(
-          worst.millis(),
-          told,
-          numbers.unit(),
-          "Closest " + worst + "; " + away + " from failing.");
-    }
     String text = worst.millis() == firstBreach.millis() ? "" : "; worst " + worst;
     text += margin < 0 ? "; beyond the limit by " + Plain.distance(-margin, numbers.unit()) : "";
     return verdicts.failed(worst.millis(), told, numbers.unit(), breach(text));

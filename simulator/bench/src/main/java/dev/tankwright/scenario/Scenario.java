@@ -47,38 +47,6 @@ public record Scenario(
     requirements = List.copyOf(requirements);
   }
 
-  /** A scenario that says nothing of solution and load for events and reports alone. */
-  public Scenario(
-      String file,
-      String sha256,
-      String title,
-      String purpose,
-      String device,
-      Instant clock,
-      long seed,
-      long durationMillis,
-      BathProfile bath,
-      BathStart start,
-      DeviceProfile profile,
-      List<TimelineEntry> timeline,
-      List<Requirement> requirements) {
-    this(
-        file,
-        sha256,
-        title,
-        purpose,
-        device,
-        clock,
-        seed,
-        durationMillis,
-        bath,
-        start,
-        profile,
-        timeline,
-        requirements,
-        Contents.UNSTATED);
-  }
-
   /** Highest seed, 2^53 - 1: the highest whole number that every JSON reader keeps exactly. */
   public static final long HIGHEST_SEED = (1L << 53) - 1;
 

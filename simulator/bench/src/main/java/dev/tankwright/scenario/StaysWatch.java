@@ -108,11 +108,8 @@ final class StaysWatch implements RequirementWatch {
   }
 
   private Verdict held(long endMillis) {
-    OptionalDouble distance = numbers.value();
-    if (distance.isPresent()) {
-      String away = Plain.distance(distance.getAsDouble(), numbers.unit());
-      String text = "Closest " + numbers.at() + "; " + away + " from failing.";
-      return verdicts.held(numbers.at().millis(), distance, numbers.unit(), text);
+    if (numbers.value().isPresent()) {
+      return verdicts.closest(numbers);
     }
     // Without any stay that ended, the one that lasts is at least as long as has been seen.
     boolean ended = shortest != Long.MAX_VALUE;

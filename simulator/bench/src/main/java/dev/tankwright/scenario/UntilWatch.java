@@ -132,11 +132,8 @@ final class UntilWatch implements RequirementWatch {
   }
 
   private Verdict held(long endMillis) {
-    OptionalDouble distance = numbers.value();
-    if (distance.isPresent()) {
-      String away = Plain.distance(distance.getAsDouble(), numbers.unit());
-      String text = "Closest " + numbers.at() + "; " + away + " from failing.";
-      return verdicts.held(numbers.at().millis(), distance, numbers.unit(), text);
+    if (numbers.value().isPresent()) {
+      return verdicts.closest(numbers);
     }
     boolean ended = least != Long.MAX_VALUE;
     long left = ended ? least : endMillis - heldPast;

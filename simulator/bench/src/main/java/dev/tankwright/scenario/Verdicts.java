@@ -1,5 +1,7 @@
 package dev.tankwright.scenario;
 
+import dev.tankwright.scenario.condition.LeastDistance;
+import dev.tankwright.scenario.quantity.Plain;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 
@@ -18,6 +20,13 @@ record Verdicts(Requirement requirement) {
 
   Verdict held(long millis, OptionalDouble margin, String unit, String detail) {
     return make(Verdict.Outcome.HELD, OptionalLong.of(millis), margin, unit, detail);
+  }
+
+  /** Held, with the least distance of its numbers; they must have decided somewhere. */
+  Verdict closest(LeastDistance numbers) {
+    String away = Plain.distance(numbers.value().orElseThrow(), numbers.unit());
+    String text = "Closest " + numbers.at() + "; " + away + " from failing.";
+    return held(numbers.at().millis(), numbers.value(), numbers.unit(), text);
   }
 
   /** Held, with nothing to measure and no moment that matters more than another. */

@@ -2,6 +2,7 @@ package dev.tankwright.timeline;
 
 import dev.tankwright.controller.board.DeviceProfile;
 import dev.tankwright.plant.BathStart;
+import dev.tankwright.scenario.Contents;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.profile.BuiltInBaths;
 import java.nio.file.Path;
@@ -36,7 +37,8 @@ final class Benches {
         new BathStart(0, ROOM_CELSIUS, ROOM_CELSIUS, 1),
         DeviceProfile.sixLitre(),
         List.of(),
-        List.of());
+        List.of(),
+        Contents.UNSTATED);
   }
 
   /**

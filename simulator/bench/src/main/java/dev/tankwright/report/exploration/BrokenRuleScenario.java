@@ -13,6 +13,7 @@ import dev.tankwright.loop.Signal;
 import dev.tankwright.plant.BathStart;
 import dev.tankwright.plant.PartFault;
 import dev.tankwright.rule.Rule;
+import dev.tankwright.scenario.Contents;
 import dev.tankwright.scenario.Requirement;
 import dev.tankwright.scenario.Scenario;
 import dev.tankwright.scenario.TimelineEntry;
@@ -92,7 +93,8 @@ public final class BrokenRuleScenario {
         new BathStart(4.5, 39, 21, 1),
         profile,
         new BrokenRuleScenario(violation).timeline(),
-        List.of(requirement(rule)));
+        List.of(requirement(rule)),
+        Contents.UNSTATED);
   }
 
   private static boolean triesBack(Violation violation) {
